@@ -1,0 +1,267 @@
+/**
+ * The shapes that the calculation package takes and returns: SI, plain data only, so that `structuredClone` and JSON keep
+ * every value whole. Temperatures in °C, pressures in Pa, humidity ratios in kg/kg dry air, enthalpies in J/kg dry air,
+ * volume flows in m³/s, mass flows in kg/s of dry air, powers in W; fractions, never percent. `null` is a value not given.
+ */
+import type { SourceKey } from './sources.ts';
+
+export type Kind =
+  | 'temperature'
+  | 'temperatureDifference'
+  | 'pressure'
+  | 'fraction'
+  | 'humidityRatio'
+  | 'enthalpy'
+  | 'specificVolume'
+  | 'volumeFlow'
+  | 'massFlow'
+  | 'power'
+  | 'length'
+  | 'area'
+  | 'velocity'
+  | 'duration'
+  | 'ratio'
+  | 'specificHeat'
+  | 'density'
+  | 'count';
+
+/** One number put into, or given by, a step of working. */
+export interface Amount {
+  readonly symbol: string;
+  readonly kind: Kind;
+  readonly value: number;
+}
+
+/** One line of working: an equation in symbols only, the amounts put in (constants too), the result and its source. */
+export interface Step {
+  readonly id: string;
+  readonly equation: string;
+  readonly puts: readonly Amount[];
+  readonly gives: Amount;
+  readonly source: SourceKey;
+}
+
+/** The optional last argument of a calculation that a person should be able to follow. Without it nothing is built. */
+export type Trace = (step: Step) => void;
+
+/** A bad argument as plain data: what a `CalcError` says, able to cross to a worker. */
+export interface Problem {
+  readonly code: string;
+  readonly quantity: string;
+  readonly value: number;
+  readonly min: number;
+  readonly max: number;
+}
+
+/** A result, or what it still waits for, or why it cannot be had. */
+export type Outcome<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly waiting: readonly string[]; readonly problem: Problem | null };
+
+/** A state of moist air. The wet bulb is the thermodynamic one; `density` is of the moist air, kg/m³. */
+export interface MoistAir {
+  readonly dryBulb: number;
+  readonly wetBulb: number;
+  readonly dewPoint: number;
+  readonly relativeHumidity: number;
+  readonly humidityRatio: number;
+  readonly enthalpy: number;
+  readonly specificVolume: number;
+  readonly density: number;
+  readonly pressure: number;
+  readonly vaporPressure: number;
+}
+
+/** Net: the blower's heat is taken off. Gross: what the coil alone does. */
+export type Basis = 'net' | 'gross';
+export type Axis = 'outdoorDryBulb' | 'enteringWetBulb' | 'enteringDryBulb' | 'dryAirFlow';
+
+/** One printed line of a rating table. A missing figure is `null`; an axis that is not stated is left out. */
+export interface RatingRow {
+  readonly outdoorDryBulb: number;
+  readonly enteringWetBulb: number;
+  readonly enteringDryBulb?: number;
+  readonly dryAirFlow?: number;
+  readonly total: number | null;
+  readonly sensible?: number | null;
+  readonly power?: number | null;
+}
+
+/** Capacities on a rectilinear grid. */
+export interface RatingTable {
+  readonly from: 'table' | 'generic';
+  readonly basis: Basis;
+  /** Blower power inside the rating, W. */
+  readonly blowerPower: number;
+  /** Ascending. One value: stated, not varied. None: not stated. */
+  readonly axes: Readonly<Record<Axis, readonly number[]>>;
+  /** Row-major in the order of `Axis` (dry-air flow varies fastest); `null` is a hole in the printed table. */
+  readonly total: readonly (number | null)[];
+  readonly sensible: readonly (number | null)[] | null;
+  readonly power: readonly (number | null)[] | null;
+  /** Relative half-width that the source itself admits; 0 for a maker's table. */
+  readonly band: number;
+}
+
+/** Where the table is read. Axes that the table does not vary may be left out. */
+export interface RatingConditions {
+  readonly outdoorDryBulb: number;
+  readonly enteringWetBulb: number;
+  readonly enteringDryBulb?: number;
+  readonly dryAirFlow?: number;
+}
+
+/** What a table gives. `null` everywhere when the point is outside and no value beyond the table was asked for. */
+export interface Rated {
+  readonly total: number | null;
+  readonly sensible: number | null;
+  readonly power: number | null;
+  /** The indices of the low and the high row of each axis that the table states. */
+  readonly cell: Readonly<Partial<Record<Axis, readonly [number, number]>>>;
+  /** The axes on which the point lies outside the table (or on which a hole was touched). */
+  readonly outside: readonly Axis[];
+}
+
+export type BlowerPlace = 'before coil' | 'after coil' | 'outside probes';
+
+export interface CoilLoad {
+  /** Net when the blower stands between the probes, gross when it stands outside them. */
+  readonly basis: Basis;
+  readonly total: number;
+  readonly sensible: number;
+  readonly latent: number;
+  readonly sensibleHeatRatio: number;
+  readonly dryAirFlow: number;
+  /** Water taken out, kg/s; never negative. */
+  readonly condensate: number;
+  /** Enthalpy carried away by the condensate, W. Not taken off `total`, because ratings do not take it off. */
+  readonly condensateEnthalpy: number;
+  /** Of the coil's own process, with the blower's heat taken out; `null` where the line does not meet saturation. */
+  readonly apparatus: { readonly dewPoint: number; readonly bypassFactor: number } | null;
+}
+
+/** One step from the rating to the expectation, W before and after. */
+export interface Derate {
+  readonly cause: string;
+  readonly factor: number;
+  readonly before: number;
+  readonly after: number;
+  readonly source: SourceKey;
+}
+
+export interface Expectation {
+  readonly basis: Basis;
+  readonly total: number;
+  readonly sensible: number | null;
+  readonly outside: readonly Axis[];
+  readonly derates: readonly Derate[];
+}
+
+/** What stands at this site and not in the rating. */
+export interface Installation {
+  /** Electrical power of this system's blower, all of which ends as heat in the air, W. */
+  readonly blowerPower: number;
+}
+
+/** A probe's reading; a value not given yet is `null`. Humidity is given as relative humidity or as wet bulb. */
+export interface AirReading {
+  readonly dryBulb: number | null;
+  readonly relativeHumidity: number | null;
+  readonly wetBulb: number | null;
+}
+
+export type AirflowPlace = 'entering' | 'leaving' | 'unsure';
+export type AirflowKind = 'actual' | 'standard' | 'unsure';
+export type FullSpeed = 'oneSpeed' | 'highStage' | 'held' | 'unsure';
+
+/** A whole test in SI, as `assess` takes it. The entering reading is the entering condition: it is given nowhere else. */
+export interface Test {
+  readonly entering: AirReading;
+  readonly leaving: AirReading;
+  readonly airflow: {
+    readonly volumeFlow: number | null;
+    readonly place: AirflowPlace;
+    readonly kind: AirflowKind;
+  };
+  /** Height above sea level, m; `null` counts as sea level. */
+  readonly altitude: number | null;
+  /** Station pressure from an instrument on the spot; outranks the height. */
+  readonly barometer: number | null;
+  readonly outdoorDryBulb: number | null;
+  readonly fullSpeed: FullSpeed | null;
+  readonly rating: {
+    /** Only the rows that the lookup may touch; `null` totals are figures not typed yet. */
+    readonly rows: readonly RatingRow[];
+    readonly basis: Basis | 'unsure';
+    /** `null`: not known; the rating's blower is then taken to be like this system's. */
+    readonly blowerPower: number | null;
+    readonly beyond: 'refuse' | 'extend';
+  } | null;
+  readonly blower: { readonly place: BlowerPlace; readonly power: number | null };
+  /** The size on the nameplate, W. */
+  readonly nominalCapacity: number | null;
+  /** The share of the expectation agreed on before the test, a fraction. */
+  readonly line: number;
+  /** Limits of each probe, half-widths of rectangular distributions. */
+  readonly probeLimits: {
+    readonly dryBulb: number;
+    readonly relativeHumidity: number;
+    readonly wetBulb: number;
+  };
+}
+
+export interface Remark {
+  readonly code: string;
+  /** `stop` withholds the verdict, `doubt` asks for a look, `note` is good to know. */
+  readonly weight: 'stop' | 'doubt' | 'note';
+  /** The part of the test that it is about: a step of the sheet can show it there. */
+  readonly about: 'entering' | 'leaving' | 'airflow' | 'outdoors' | 'rating' | 'test';
+  readonly amounts: readonly Amount[];
+}
+
+/** One of the figures that should agree with the others, with the range that is usual. */
+export interface Check {
+  readonly code:
+    | 'airflowPerCapacity'
+    | 'temperatureDrop'
+    | 'supplyHumidity'
+    | 'condensate'
+    | 'apparatusDewPoint'
+    | 'bypassFactor';
+  readonly kind: Kind;
+  readonly value: number | null;
+  readonly usual: readonly [number, number];
+  readonly source: SourceKey;
+}
+
+/** Net capacity here over net capacity that this system should have here and now. */
+export interface Ratio {
+  readonly value: number;
+  readonly measured: number;
+  readonly expected: number;
+}
+
+export interface Verdict {
+  readonly outcome: 'meets' | 'short' | 'cannotTell';
+  readonly line: number;
+  readonly confidence: number;
+  readonly probability: number;
+  readonly acceptFrom: number;
+  readonly rejectBelow: number;
+  readonly by: 'firstOrder' | 'monteCarlo';
+  readonly estimateOnly: boolean;
+}
+
+/** Everything that can be said of a test. */
+export interface Assessment {
+  /** Pressure that the test was worked out at, Pa. */
+  readonly pressure: number;
+  readonly entering: Outcome<MoistAir>;
+  readonly leaving: Outcome<MoistAir>;
+  readonly measured: Outcome<CoilLoad>;
+  readonly expected: Outcome<Expectation>;
+  readonly ratio: Outcome<Ratio>;
+  readonly verdict: Outcome<Verdict>;
+  readonly checks: readonly Check[];
+  readonly remarks: readonly Remark[];
+}

@@ -1,0 +1,17 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+const src = fileURLToPath(new URL('../src/', import.meta.url));
+
+/** Everything that needs no browser and no built site. */
+export default defineConfig({
+  root,
+  resolve: { alias: { '~/': src } },
+  oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
+  test: {
+    root,
+    include: ['tests/{published,calc,job,charts,islands,build}/**/*.test.{ts,tsx}'],
+    environment: 'node',
+  },
+});
