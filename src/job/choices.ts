@@ -1,0 +1,66 @@
+/**
+ * What a person may choose. `assumed` is what an unanswered question counts as, and is shown as assumed;
+ * without it an unanswered question stays open.
+ */
+import type { AirflowKind, AirflowPlace, BlowerPlace } from '../calc/types.ts';
+
+interface Choice {
+  readonly values: readonly string[];
+  readonly assumed?: string;
+}
+
+export const choices = {
+  humidityAs: { values: ['relativeHumidity', 'wetBulb'], assumed: 'relativeHumidity' },
+  'airflow.method': {
+    values: ['readout', 'fanTable', 'flowGrid', 'hood', 'traverse', 'hotWireTraverse', 'temperatureRise', 'unsure'],
+  },
+  'airflow.place': { values: ['entering', 'leaving', 'unsure'], assumed: 'unsure' },
+  'airflow.kind': { values: ['actual', 'standard', 'unsure'], assumed: 'unsure' },
+  fullSpeed: { values: ['oneSpeed', 'highStage', 'held', 'unsure'] },
+  'stage.heldBy': { values: ['thermostat', 'testMode', 'serviceTool', 'other'] },
+  'equipment.kind': { values: ['airHandler', 'furnaceCoil', 'packaged', 'ductedMiniSplit'] },
+  'blower.place': { values: ['before coil', 'after coil', 'outside probes'], assumed: 'after coil' },
+  certifiedMatch: { values: ['yes', 'no', 'unsure'] },
+  filter: { values: ['clean', 'dirty', 'unsure'] },
+  coil: { values: ['clean', 'dirty', 'iced', 'unsure'] },
+  sideBySide: { values: ['yes', 'no', 'unsure'] },
+  /** Wet bulbs of the maker's rows: 57 62 67 72 °F, 59 63 67 71 °F, 15 17 19 21 23 °C, 14 16 18 19 20 22 24 °C, or typed. */
+  'rating.series': { values: ['57', '59', '15', '14', 'other'] },
+  'rating.basis': { values: ['net', 'gross', 'unsure'], assumed: 'unsure' },
+  'rating.unit': { values: ['btuh', 'kw', 'ton'] },
+  'rating.withSensible': { values: ['yes', 'no'], assumed: 'no' },
+  'rating.blocks': { values: ['one', 'two'], assumed: 'one' },
+  'rating.beyond': { values: ['refuse', 'extend'], assumed: 'refuse' },
+} as const satisfies Record<string, Choice>;
+
+export type ChoiceKey = keyof typeof choices;
+export type ChoiceValue<Key extends ChoiceKey> = (typeof choices)[Key]['values'][number];
+export type AirflowMethod = ChoiceValue<'airflow.method'>;
+
+/** Whether a text is one of the values of a choice. */
+export function isChoice<Key extends ChoiceKey>(key: Key, value: string | undefined): value is ChoiceValue<Key> {
+  return (choices[key].values as readonly (string | undefined)[]).includes(value);
+}
+
+/**
+ * What a way of finding the airflow usually gives: where, which kind, and its limit as a fraction of the figure (half-width).
+ * Common practice, no source: each is shown as assumed and can be changed.
+ */
+export const airflowMethods = {
+  readout: { place: 'unsure', kind: 'unsure', limit: 0.1 },
+  fanTable: { place: 'unsure', kind: 'actual', limit: 0.1 },
+  flowGrid: { place: 'entering', kind: 'actual', limit: 0.07 },
+  hood: { place: 'entering', kind: 'actual', limit: 0.1 },
+  traverse: { place: 'entering', kind: 'actual', limit: 0.1 },
+  hotWireTraverse: { place: 'entering', kind: 'standard', limit: 0.1 },
+  temperatureRise: { place: 'entering', kind: 'standard', limit: 0.1 },
+  unsure: { place: 'unsure', kind: 'unsure', limit: 0.15 },
+} as const satisfies Record<AirflowMethod, { place: AirflowPlace; kind: AirflowKind; limit: number }>;
+
+/** Where the blower stands in each kind of equipment, the probes being on either side of the cabinet. Common practice, no source. */
+export const blowerPlaces = {
+  airHandler: 'after coil',
+  furnaceCoil: 'before coil',
+  packaged: 'after coil',
+  ductedMiniSplit: 'after coil',
+} as const satisfies Record<ChoiceValue<'equipment.kind'>, BlowerPlace>;

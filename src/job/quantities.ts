@@ -1,0 +1,204 @@
+/**
+ * The one table of quantities that a person may enter. Inputs, reading of typed text, report and articles all read it;
+ * names and hints stand in `words/` under the same key. Ranges are SI; `usual`
+ * is common practice, no source.
+ */
+import { limits } from '../calc/limits.ts';
+import type { Quantity, System, UnitKey } from './types.ts';
+import { toSi } from './units.ts';
+
+type Range = readonly [number, number];
+
+const fahrenheit = (low: number, high: number): Range => [toSi(low, 'degF'), toSi(high, 'degF')];
+const inCfm = (low: number, high: number): Range => [toSi(low, 'cfm'), toSi(high, 'cfm')];
+const inTons = (low: number, high: number): Range => [toSi(low, 'ton'), toSi(high, 'ton')];
+
+/** The part of what the calculations accept that such a reading can be: it catches a slip of the finger or of the unit. */
+const narrowed = (limit: Range, low: number, high: number): Range => [
+  Math.max(limit[0], low),
+  Math.min(limit[1], high),
+];
+const indoorPossible = narrowed(limits.dryBulb, -10, 60);
+const outdoorPossible = narrowed(limits.dryBulb, -30, 60);
+/** Above one in a hundred, so that a fraction typed for a per cent is noticed. */
+const humidityPossible = narrowed(limits.relativeHumidity, 0.01, 1);
+
+const temperature = {
+  kind: 'temperature',
+  ip: 'degF',
+  si: 'degC',
+  decimals: { ip: 1, si: 1 },
+  possible: indoorPossible,
+} as const;
+const humidity = {
+  kind: 'fraction',
+  ip: 'percent',
+  si: 'percent',
+  decimals: { ip: 0, si: 0 },
+  possible: humidityPossible,
+} as const;
+const airflow = {
+  kind: 'volumeFlow',
+  ip: 'cfm',
+  si: 'ls',
+  decimals: { ip: 0, si: 0 },
+  possible: inCfm(100, 12000),
+} as const;
+const blowerPower = {
+  kind: 'power',
+  ip: 'watt',
+  si: 'watt',
+  decimals: { ip: 0, si: 0 },
+  usual: [80, 1500],
+  possible: [0, 8000],
+} as const;
+
+export const quantities = {
+  'entering.dryBulb': { ...temperature, symbol: 't₁', usual: fahrenheit(65, 86), article: 'return-probe' },
+  'entering.relativeHumidity': { ...humidity, symbol: 'φ₁', usual: [0.3, 0.7], article: 'return-probe' },
+  'entering.wetBulb': { ...temperature, symbol: 't*₁', usual: fahrenheit(54, 74), article: 'return-probe' },
+  'leaving.dryBulb': { ...temperature, symbol: 't₂', usual: fahrenheit(45, 65), article: 'supply-probe' },
+  'leaving.relativeHumidity': { ...humidity, symbol: 'φ₂', usual: [0.85, 0.98], article: 'supply-probe' },
+  'leaving.wetBulb': { ...temperature, symbol: 't*₂', usual: fahrenheit(43, 63), article: 'supply-probe' },
+  'airflow.volumeFlow': { ...airflow, symbol: 'V̇', usual: inCfm(350, 2600), article: 'airflow' },
+  altitude: {
+    kind: 'length',
+    symbol: 'Z',
+    ip: 'ft',
+    si: 'm',
+    decimals: { ip: 0, si: 0 },
+    usual: [-90, 3000],
+    possible: limits.altitude,
+    article: 'altitude',
+  },
+  barometer: {
+    kind: 'pressure',
+    symbol: 'p',
+    ip: 'inHg',
+    si: 'hpa',
+    decimals: { ip: 2, si: 0 },
+    usual: [70000, 104000],
+    possible: limits.pressure,
+    article: 'altitude',
+  },
+  outdoorDryBulb: {
+    ...temperature,
+    symbol: 'tₒ',
+    usual: fahrenheit(65, 115),
+    possible: outdoorPossible,
+    article: 'outdoor-probe',
+  },
+  nominalCapacity: {
+    kind: 'power',
+    symbol: 'Qₙ',
+    ip: 'ton',
+    si: 'kw',
+    decimals: { ip: 1, si: 1 },
+    usual: inTons(1, 6),
+    possible: inTons(0.5, 20),
+    article: 'makers-table',
+  },
+  'blower.power': { ...blowerPower, symbol: 'Pᵦ', article: 'blower-heat' },
+  'rating.outdoorLow': {
+    ...temperature,
+    symbol: 'tₒ',
+    decimals: { ip: 0, si: 1 },
+    usual: fahrenheit(65, 125),
+    possible: outdoorPossible,
+    article: 'makers-table',
+  },
+  'rating.outdoorHigh': {
+    ...temperature,
+    symbol: 'tₒ',
+    decimals: { ip: 0, si: 1 },
+    usual: fahrenheit(65, 125),
+    possible: outdoorPossible,
+    article: 'makers-table',
+  },
+  'rating.wetBulbLow': {
+    ...temperature,
+    symbol: 't*',
+    decimals: { ip: 0, si: 1 },
+    usual: fahrenheit(55, 77),
+    article: 'makers-table',
+  },
+  'rating.wetBulbHigh': {
+    ...temperature,
+    symbol: 't*',
+    decimals: { ip: 0, si: 1 },
+    usual: fahrenheit(55, 77),
+    article: 'makers-table',
+  },
+  'rating.airflow': { ...airflow, symbol: 'V̇ᵣ', usual: inCfm(350, 2600), article: 'makers-table' },
+  'rating.airflowSecond': { ...airflow, symbol: 'V̇ᵣ', usual: inCfm(350, 2600), article: 'makers-table' },
+  'rating.blowerPower': { ...blowerPower, symbol: 'Pᵣ', article: 'blower-heat' },
+  'rating.enteringDryBulb': {
+    ...temperature,
+    symbol: 't₁ᵣ',
+    decimals: { ip: 0, si: 1 },
+    usual: fahrenheit(70, 85),
+    article: 'makers-table',
+  },
+  'rating.total': {
+    kind: 'power',
+    symbol: 'Q',
+    ip: 'btuh',
+    si: 'kw',
+    decimals: { ip: 0, si: 2 },
+    usual: [2500, 25000],
+    possible: [1000, 150000],
+    article: 'makers-table',
+  },
+  'rating.sensible': {
+    kind: 'power',
+    symbol: 'Qₛ',
+    ip: 'btuh',
+    si: 'kw',
+    decimals: { ip: 0, si: 2 },
+    usual: [1500, 25000],
+    possible: [400, 150000],
+    article: 'makers-table',
+  },
+  line: {
+    kind: 'fraction',
+    symbol: 'L',
+    ip: 'percent',
+    si: 'percent',
+    decimals: { ip: 0, si: 0 },
+    usual: [0.8, 1],
+    possible: [0.5, 1.2],
+    article: 'the-line',
+  },
+  'sideBySide.dryBulb': {
+    kind: 'temperatureDifference',
+    symbol: 'Δt',
+    ip: 'degFStep',
+    si: 'degCStep',
+    decimals: { ip: 1, si: 1 },
+    usual: [-1, 1],
+    possible: [-10, 10],
+    article: 'side-by-side',
+  },
+  'sideBySide.humidity': {
+    kind: 'fraction',
+    symbol: 'Δφ',
+    ip: 'percent',
+    si: 'percent',
+    decimals: { ip: 1, si: 1 },
+    usual: [-0.05, 0.05],
+    possible: [-0.3, 0.3],
+    article: 'side-by-side',
+  },
+} as const satisfies Record<string, Quantity>;
+
+export type QuantityKey = keyof typeof quantities;
+
+/** The row of a quantity, its literal types widened. */
+export function quantityOf(key: QuantityKey): Quantity {
+  return quantities[key];
+}
+
+/** The unit in which a quantity is asked for in a system. */
+export function unitOf(key: QuantityKey, system: System): UnitKey {
+  return quantities[key][system];
+}

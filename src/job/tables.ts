@@ -1,0 +1,23 @@
+/**
+ * Tables that a person may fill in, with their columns. Rows are texts as typed; a column of words counts as `count`.
+ * In 'rating' the first three columns name the place of a figure: °C to 1e-6 and the number of the airflow block, 1 or 2.
+ */
+import type { TypedTable } from './types.ts';
+
+const readingColumns = ['time', 'probe', 'dryBulb', 'relativeHumidity', 'wetBulb'] as const;
+
+export const tables = {
+  rating: ['outdoorDryBulb', 'enteringWetBulb', 'block', 'total', 'sensible'],
+  'entering.readings': readingColumns,
+  'leaving.readings': readingColumns,
+} as const satisfies Record<string, readonly string[]>;
+
+export type TableKey = keyof typeof tables;
+
+export const tableLimits = { columns: 60, rows: 600 } as const;
+
+/** The text of a cell by the name of its column; '' where there is none. */
+export function cellText(table: TypedTable, row: readonly string[], column: string): string {
+  const index = table.columns.findIndex(({ key }) => key === column);
+  return row[index] ?? '';
+}
