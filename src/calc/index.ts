@@ -1,0 +1,15 @@
+export { standardPressure } from './atmosphere.ts';
+export * from './constants.ts';
+export { dewPoint } from './dewPoint.ts';
+export { enhancementFactor } from './enhancement.ts';
+export { enthalpy } from './enthalpy.ts';
+export { CalcError, type CalcErrorCode, toProblem, within } from './errors.ts';
+export { humidityRatio, saturationHumidityRatio } from './humidityRatio.ts';
+export { limits } from './limits.ts';
+export { type MoistAirInput, moistAir } from './moistAir.ts';
+export { saturationPressure } from './saturation.ts';
+export { type Known, type Source, type SourceKey, sources } from './sources.ts';
+export { specificVolume } from './specificVolume.ts';
+export type * from './types.ts';
+export * from './units.ts';
+export { humidityRatioFromWetBulb, wetBulb } from './wetBulb.ts';

@@ -1,0 +1,23 @@
+/**
+ * What the calculations accept, SI. Wider than what the accuracy is promised for (2 to 48 °C, 70 to 101 kPa): inside these
+ * limits every equation and every inverse works, outside them a `CalcError` is thrown.
+ */
+export const limits = {
+  dryBulb: [-60, 90],
+  wetBulb: [-60, 90],
+  /** −100 °C is where the equation for ice begins; it also stands for the dew point of perfectly dry air. */
+  dewPoint: [-100, 90],
+  relativeHumidity: [0, 1],
+  humidityRatio: [0, 1],
+  enthalpy: [-65e3, 2.8e6],
+  pressure: [50e3, 110e3],
+  /** Where the standard atmosphere stays inside the pressures above. */
+  altitude: [-650, 5500],
+  dryAirFlow: [1e-9, 1e3],
+} as const satisfies Record<string, readonly [number, number]>;
+
+/** The ranges that the sources state for single equations. */
+export const equationRanges = {
+  saturationPressure: [-100, 200],
+  standardPressure: [-5000, 11000],
+} as const satisfies Record<string, readonly [number, number]>;
