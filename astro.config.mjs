@@ -1,0 +1,52 @@
+import { unified } from '@astrojs/markdown-remark';
+import mdx from '@astrojs/mdx';
+import preact from '@astrojs/preact';
+import { defineConfig } from 'astro/config';
+import rehypeKatex from 'rehype-katex';
+import remarkMath from 'remark-math';
+import { rehypeBaseLinks } from './src/build/baseLinks.mjs';
+import { calcModule } from './src/build/calcModule.mjs';
+import { offline } from './src/build/offline.mjs';
+import { rehypeTableAlign } from './src/build/tableAlign.mjs';
+
+const base = process.env.BASE ?? '/';
+
+export default defineConfig({
+  site: process.env.SITE ?? 'https://example.test',
+  base,
+  trailingSlash: 'always',
+  // Vitest and `astro check` read the content store here; the default place is written by builds only.
+  cacheDir: './.astro',
+  markdown: {
+    // Astro's own Markdown engine runs no remark or rehype plugins.
+    processor: unified({
+      remarkPlugins: [remarkMath],
+      rehypePlugins: [
+        // MathML alone: no inline styles, which the policy below forbids, and no fonts.
+        [rehypeKatex, { output: 'mathml', strict: 'error', throwOnError: true }],
+        rehypeTableAlign,
+        [rehypeBaseLinks, { base }],
+      ],
+    }),
+    syntaxHighlight: false,
+  },
+  // `offline` lists every built file, so it comes last.
+  integrations: [preact({ compat: false }), mdx(), calcModule(), offline()],
+  security: {
+    csp: {
+      directives: [
+        "default-src 'none'",
+        "base-uri 'none'",
+        "connect-src 'self'",
+        "font-src 'self'",
+        "form-action 'none'",
+        "img-src 'self' data: blob:",
+        "manifest-src 'self'",
+        "object-src 'none'",
+        "worker-src 'self'",
+      ],
+      scriptDirective: { resources: ["'self'"] },
+      styleDirective: { resources: ["'self'"] },
+    },
+  },
+});
