@@ -13,6 +13,17 @@ const reasons = {
   oneHumidityNeeded: 'must be one: give exactly one measure of humidity',
   pressuresDiffer: 'is not the same in both streams',
   fogged: 'is above saturation: the mixture is fog',
+  notPositive: 'must be above zero',
+  missing: 'is not given, and the table varies with it',
+  noRows: 'has no rows',
+  axisOnSomeRows: 'is stated on some rows only',
+  repeatedRow: 'is a row that stands there twice',
+  missingRow: 'does not fill the grid: a combination is missing',
+  sensibleAboveTotal: 'is above the total capacity',
+  notAscending: 'does not rise from one value of the axis to the next',
+  wrongLength: 'does not have one value for every point of the grid',
+  outsideTable: 'lies outside the table',
+  hole: 'lies where the printed table has no figure',
 } as const;
 
 export type CalcErrorCode = keyof typeof reasons;

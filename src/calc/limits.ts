@@ -14,6 +14,12 @@ export const limits = {
   /** Where the standard atmosphere stays inside the pressures above. */
   altitude: [-650, 5500],
   dryAirFlow: [1e-9, 1e3],
+  /** With the specific volumes below, every dry-air flow that comes of it is inside the limits above. */
+  volumeFlow: [1e-7, 100],
+  specificVolume: [0.1, 20],
+  blowerPower: [0, 1e5],
+  /** Capacity of one machine, W; a total of zero is refused on its own. */
+  capacity: [0, 1e8],
 } as const satisfies Record<string, readonly [number, number]>;
 
 /** The ranges that the sources state for single equations. */

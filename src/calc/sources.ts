@@ -34,6 +34,29 @@ export const sources = {
       'ANSI/ASHRAE Standard 37-2009, Methods of testing for rating electrically driven unitary air-conditioning and heat-pump equipment, section 7.3.3, indoor air-enthalpy method. Section numbers read in 10 CFR 430 appendix M1; the form of the equations from memory.',
     known: 'memory',
   },
+  standardAir: {
+    label: 'standard air',
+    citation: '10 CFR 430 subpart B appendix M1, definitions: standard air is dry air of 0.075 lb/ft³, 1.2014 kg/m³.',
+    known: 'read',
+  },
+  coilModel: {
+    label: 'EnergyPlus, DX coil',
+    citation:
+      'EnergyPlus Engineering Reference, single-speed electric DX air cooling coil: apparatus dew point, bypass factor and its change with airflow. Net capacity is gross capacity less blower heat.',
+    known: 'read',
+  },
+  flowCurve: {
+    label: 'published flow curve',
+    citation:
+      'EnergyPlus example cooling coils, as carried in an open building-model library: capacity over 0.8 + 0.2 of the air mass flow ratio. Six curves of NREL/TP-5500-56354 (2013) run from 0.7 % below it to 0.6 % above it at 80 % flow; one regression of laboratory faults (NREL/SR-5500-65030) has 10 % less there.',
+    known: 'read',
+  },
+  blowerDefault: {
+    label: 'coil-only default',
+    citation:
+      'EnergyPlus Engineering Reference: 773.3 W per m³/s of air (365 W per 1000 scfm) where the blower is not known, credited there to AHRI 210/240 and 340/360.',
+    known: 'read',
+  },
   makersTable: {
     label: 'the maker’s table',
     citation: 'The expanded ratings of the equipment at hand, as typed from its data sheet.',

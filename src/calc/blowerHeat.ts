@@ -1,0 +1,54 @@
+import { heatDryAir, heatVapor } from './constants.ts';
+import { standardVolumeFlow } from './dryAirFlow.ts';
+import { within } from './errors.ts';
+import { limits } from './limits.ts';
+import { amount } from './trace.ts';
+import type { Trace } from './types.ts';
+import { cubicFootPerMinute } from './units.ts';
+
+/** The blower to assume where nobody has measured one: W, and the flow of standard air that goes with it, m³/s. */
+export const defaultBlower = { power: 365, volumeFlow: 1000 * cubicFootPerMinute } as const;
+
+/**
+ * Heat that a blower adds to the air, W: all of its electrical power (W) ends in the air stream, the motor stands in it.
+ * Throws a `CalcError` for a power outside `limits`.
+ */
+export function blowerHeat({ power }: { readonly power: number }, t?: Trace): number {
+  within('blowerPower', power, limits.blowerPower);
+  t?.({
+    id: 'blowerHeat',
+    equation: 'qᵦ = Pᵦ',
+    puts: [amount('Pᵦ', 'power', power)],
+    gives: amount('qᵦ', 'power', power),
+    source: 'definition',
+  });
+  return power;
+}
+
+/**
+ * Blower power to assume where it is not known, W, from the dry-air flow (kg/s): 365 W per 1000 scfm (773 W per m³/s of
+ * standard air), the default of coil-only ratings. Blowers in the field draw 0.18 to 0.5 W/cfm, so a measured power is worth
+ * having. Source: EnergyPlus Engineering Reference, which credits AHRI 210/240 and 340/360.
+ */
+export function defaultBlowerPower(dryAirFlow: number, t?: Trace): number {
+  within('dryAirFlow', dryAirFlow, limits.dryAirFlow);
+  const volumeFlow = standardVolumeFlow(dryAirFlow);
+  const power = (defaultBlower.power * volumeFlow) / defaultBlower.volumeFlow;
+  t?.({
+    id: 'blowerHeat.default',
+    equation: 'Pᵦ = P₀·V̇/V̇₀',
+    puts: [
+      amount('P₀', 'power', defaultBlower.power),
+      amount('V̇', 'volumeFlow', volumeFlow),
+      amount('V̇₀', 'volumeFlow', defaultBlower.volumeFlow),
+    ],
+    gives: amount('Pᵦ', 'power', power),
+    source: 'blowerDefault',
+  });
+  return power;
+}
+
+/** Temperature rise, K, of a dry-air flow (kg/s) with humidity ratio W that takes up `heat` (W). */
+export function temperatureRise(heat: number, dryAirFlow: number, humidityRatio: number): number {
+  return heat / (dryAirFlow * (heatDryAir + heatVapor * humidityRatio));
+}
