@@ -17,7 +17,7 @@ export interface Unit {
   readonly kind: Kind;
   readonly factor: number;
   readonly offset: number;
-  /** What a person may type behind the number, lower case; the first is the label. */
+  /** What a person may type behind the number; case, dots and spaces do not count. The first is the label. */
   readonly suffixes: readonly string[];
 }
 

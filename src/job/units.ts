@@ -1,6 +1,6 @@
 /**
  * Every unit that may be typed or shown: SI value = (number + offset) × factor. The factors are the exact ones of
- * `calc/units.ts`; labels and what may be typed behind a number stand here.
+ * `calc/units.ts`; the label and what else may be typed behind a number stand here.
  */
 import type { Kind } from '../calc/types.ts';
 import {
@@ -29,65 +29,65 @@ import type { Unit } from './types.ts';
 const enthalpyDatum = 7.6857;
 
 export const units = {
-  degF: { kind: 'temperature', factor: fahrenheitDegree, offset: -32, suffixes: ['°f', 'f', 'degf', 'deg f'] },
-  degC: { kind: 'temperature', factor: 1, offset: 0, suffixes: ['°c', 'c', 'degc', 'deg c'] },
+  degF: { kind: 'temperature', factor: fahrenheitDegree, offset: -32, suffixes: ['°F', 'f', 'degf'] },
+  degC: { kind: 'temperature', factor: 1, offset: 0, suffixes: ['°C', 'c', 'degc'] },
   degFStep: {
     kind: 'temperatureDifference',
     factor: fahrenheitDegree,
     offset: 0,
-    suffixes: ['°f', 'f', 'degf', 'deg f'],
+    suffixes: ['°F', 'f', 'degf'],
   },
-  degCStep: { kind: 'temperatureDifference', factor: 1, offset: 0, suffixes: ['°c', 'c', 'k', 'degc', 'deg c'] },
-  percent: { kind: 'fraction', factor: 0.01, offset: 0, suffixes: ['%', '%rh', '% rh', 'pct', 'percent'] },
+  degCStep: { kind: 'temperatureDifference', factor: 1, offset: 0, suffixes: ['°C', 'c', 'k', 'degc'] },
+  percent: { kind: 'fraction', factor: 0.01, offset: 0, suffixes: ['%', '%rh', 'pct', 'percent'] },
   fraction: { kind: 'fraction', factor: 1, offset: 0, suffixes: [] },
   cfm: { kind: 'volumeFlow', factor: cubicFootPerMinute, offset: 0, suffixes: ['cfm', 'acfm', 'ft3/min'] },
-  ls: { kind: 'volumeFlow', factor: 0.001, offset: 0, suffixes: ['l/s', 'ls', 'lps'] },
-  m3h: { kind: 'volumeFlow', factor: 1 / hour, offset: 0, suffixes: ['m3/h', 'm3h', 'cmh'] },
-  btuh: { kind: 'power', factor: btuPerHour, offset: 0, suffixes: ['btu/h', 'btuh', 'btu/hr', 'btu'] },
-  mbh: { kind: 'power', factor: 1000 * btuPerHour, offset: 0, suffixes: ['mbh', 'kbtu/h', 'kbtuh', 'k'] },
-  kw: { kind: 'power', factor: 1000, offset: 0, suffixes: ['kw'] },
-  watt: { kind: 'power', factor: 1, offset: 0, suffixes: ['w', 'watt', 'watts'] },
+  ls: { kind: 'volumeFlow', factor: 0.001, offset: 0, suffixes: ['L/s', 'ls', 'lps'] },
+  m3h: { kind: 'volumeFlow', factor: 1 / hour, offset: 0, suffixes: ['m³/h', 'm3h', 'cmh'] },
+  btuh: { kind: 'power', factor: btuPerHour, offset: 0, suffixes: ['Btu/h', 'btuh', 'btu/hr', 'btu'] },
+  mbh: { kind: 'power', factor: 1000 * btuPerHour, offset: 0, suffixes: ['kBtu/h', 'mbh', 'mbtuh', 'kbtuh', 'k'] },
+  kw: { kind: 'power', factor: 1000, offset: 0, suffixes: ['kW'] },
+  watt: { kind: 'power', factor: 1, offset: 0, suffixes: ['W', 'watt', 'watts'] },
   ton: { kind: 'power', factor: tonOfRefrigeration, offset: 0, suffixes: ['ton', 'tons', 'tr'] },
   ft: { kind: 'length', factor: foot, offset: 0, suffixes: ['ft', 'feet', 'foot', "'"] },
   m: { kind: 'length', factor: 1, offset: 0, suffixes: ['m', 'meter', 'meters', 'metre', 'metres'] },
-  ft2: { kind: 'area', factor: foot ** 2, offset: 0, suffixes: ['ft2', 'sq ft'] },
-  m2: { kind: 'area', factor: 1, offset: 0, suffixes: ['m2'] },
+  ft2: { kind: 'area', factor: foot ** 2, offset: 0, suffixes: ['ft²', 'sqft'] },
+  m2: { kind: 'area', factor: 1, offset: 0, suffixes: ['m²'] },
   fpm: { kind: 'velocity', factor: footPerMinute, offset: 0, suffixes: ['fpm', 'ft/min'] },
   mPerS: { kind: 'velocity', factor: 1, offset: 0, suffixes: ['m/s'] },
-  inHg: { kind: 'pressure', factor: inchOfMercury, offset: 0, suffixes: ['inhg', 'in hg', 'in. hg', '"hg'] },
-  hpa: { kind: 'pressure', factor: 100, offset: 0, suffixes: ['hpa', 'mbar', 'mb'] },
-  kpa: { kind: 'pressure', factor: 1000, offset: 0, suffixes: ['kpa'] },
+  inHg: { kind: 'pressure', factor: inchOfMercury, offset: 0, suffixes: ['inHg', '"hg'] },
+  hpa: { kind: 'pressure', factor: 100, offset: 0, suffixes: ['hPa', 'mbar', 'mb'] },
+  kpa: { kind: 'pressure', factor: 1000, offset: 0, suffixes: ['kPa'] },
   psi: { kind: 'pressure', factor: poundPerSquareInch, offset: 0, suffixes: ['psi', 'psia'] },
-  pa: { kind: 'pressure', factor: 1, offset: 0, suffixes: ['pa'] },
+  pa: { kind: 'pressure', factor: 1, offset: 0, suffixes: ['Pa'] },
   inwc: {
     kind: 'pressure',
     factor: inchOfWater,
     offset: 0,
-    suffixes: ['in wc', 'inwc', 'in. wc', 'in. w.c.', 'in wg', '"wc'],
+    suffixes: ['in. w.c.', 'inwg', '"wc'],
   },
   grainsPerLb: { kind: 'humidityRatio', factor: grain / pound, offset: 0, suffixes: ['gr/lb'] },
   gPerKg: { kind: 'humidityRatio', factor: 0.001, offset: 0, suffixes: ['g/kg'] },
   /** Of a state of air, counted from 0 °F as I-P tables do. */
-  btuPerLb: { kind: 'enthalpy', factor: btuPerPound, offset: -enthalpyDatum, suffixes: ['btu/lb'] },
+  btuPerLb: { kind: 'enthalpy', factor: btuPerPound, offset: -enthalpyDatum, suffixes: ['Btu/lb'] },
   /** A difference of two enthalpies, or the enthalpy of water: no datum. */
-  btuPerLbStep: { kind: 'enthalpy', factor: btuPerPound, offset: 0, suffixes: ['btu/lb'] },
-  kjPerKg: { kind: 'enthalpy', factor: 1000, offset: 0, suffixes: ['kj/kg'] },
+  btuPerLbStep: { kind: 'enthalpy', factor: btuPerPound, offset: 0, suffixes: ['Btu/lb'] },
+  kjPerKg: { kind: 'enthalpy', factor: 1000, offset: 0, suffixes: ['kJ/kg'] },
   lbPerHour: { kind: 'massFlow', factor: poundPerHour, offset: 0, suffixes: ['lb/h', 'lb/hr'] },
   kgPerHour: { kind: 'massFlow', factor: 1 / hour, offset: 0, suffixes: ['kg/h'] },
   kgPerS: { kind: 'massFlow', factor: 1, offset: 0, suffixes: ['kg/s'] },
-  lbPerFt3: { kind: 'density', factor: poundPerCubicFoot, offset: 0, suffixes: ['lb/ft3'] },
-  kgPerM3: { kind: 'density', factor: 1, offset: 0, suffixes: ['kg/m3'] },
-  ft3PerLb: { kind: 'specificVolume', factor: cubicFootPerPound, offset: 0, suffixes: ['ft3/lb'] },
-  m3PerKg: { kind: 'specificVolume', factor: 1, offset: 0, suffixes: ['m3/kg'] },
-  btuPerLbF: { kind: 'specificHeat', factor: btuPerPoundFahrenheit, offset: 0, suffixes: ['btu/(lb·°f)'] },
-  kjPerKgK: { kind: 'specificHeat', factor: 1000, offset: 0, suffixes: ['kj/(kg·k)'] },
+  lbPerFt3: { kind: 'density', factor: poundPerCubicFoot, offset: 0, suffixes: ['lb/ft³'] },
+  kgPerM3: { kind: 'density', factor: 1, offset: 0, suffixes: ['kg/m³'] },
+  ft3PerLb: { kind: 'specificVolume', factor: cubicFootPerPound, offset: 0, suffixes: ['ft³/lb'] },
+  m3PerKg: { kind: 'specificVolume', factor: 1, offset: 0, suffixes: ['m³/kg'] },
+  btuPerLbF: { kind: 'specificHeat', factor: btuPerPoundFahrenheit, offset: 0, suffixes: ['Btu/(lb·°F)'] },
+  kjPerKgK: { kind: 'specificHeat', factor: 1000, offset: 0, suffixes: ['kJ/(kg·K)'] },
   /** Airflow per capacity, m³/s per W in SI. */
   cfmPerTon: { kind: 'ratio', factor: cubicFootPerMinute / tonOfRefrigeration, offset: 0, suffixes: ['cfm/ton'] },
-  lsPerKw: { kind: 'ratio', factor: 1e-6, offset: 0, suffixes: ['l/s per kw'] },
+  lsPerKw: { kind: 'ratio', factor: 1e-6, offset: 0, suffixes: ['L/s per kW'] },
   one: { kind: 'ratio', factor: 1, offset: 0, suffixes: [] },
   count: { kind: 'count', factor: 1, offset: 0, suffixes: [] },
-  minute: { kind: 'duration', factor: minute, offset: 0, suffixes: ['min', 'minutes'] },
-  second: { kind: 'duration', factor: 1, offset: 0, suffixes: ['s', 'seconds'] },
+  minute: { kind: 'duration', factor: minute, offset: 0, suffixes: ['min'] },
+  second: { kind: 'duration', factor: 1, offset: 0, suffixes: ['s'] },
 } as const satisfies Record<string, Unit>;
 
 export type UnitKey = keyof typeof units;
