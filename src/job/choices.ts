@@ -3,6 +3,7 @@
  * without it an unanswered question stays open.
  */
 import type { AirflowKind, AirflowPlace, BlowerPlace } from '../calc/types.ts';
+import type { Job } from './types.ts';
 
 interface Choice {
   readonly values: readonly string[];
@@ -64,3 +65,11 @@ export const blowerPlaces = {
   packaged: 'after coil',
   ductedMiniSplit: 'after coil',
 } as const satisfies Record<ChoiceValue<'equipment.kind'>, BlowerPlace>;
+
+/** What was chosen, or what an unanswered question counts as; `undefined` where it stays open. */
+export function chosen<Key extends ChoiceKey>(job: Pick<Job, 'chosen'>, key: Key): ChoiceValue<Key> | undefined {
+  const value = job.chosen[key];
+  if (isChoice(key, value)) return value;
+  const { assumed }: Choice = choices[key];
+  return isChoice(key, assumed) ? assumed : undefined;
+}
