@@ -1,6 +1,6 @@
 /**
- * What a person may choose. `assumed` is what an unanswered question counts as, and is shown as assumed;
- * without it an unanswered question stays open.
+ * What a person may choose. `assumed` is what an unanswered question counts as; without it an unanswered question stays open,
+ * or follows from another answer: place and kind of the airflow from its method, place of the blower from the equipment.
  */
 import type { AirflowKind, AirflowPlace, BlowerPlace } from '../calc/types.ts';
 import type { Job } from './types.ts';
@@ -15,12 +15,12 @@ export const choices = {
   'airflow.method': {
     values: ['readout', 'fanTable', 'flowGrid', 'hood', 'traverse', 'hotWireTraverse', 'temperatureRise', 'unsure'],
   },
-  'airflow.place': { values: ['entering', 'leaving', 'unsure'], assumed: 'unsure' },
-  'airflow.kind': { values: ['actual', 'standard', 'unsure'], assumed: 'unsure' },
+  'airflow.place': { values: ['entering', 'leaving', 'unsure'] },
+  'airflow.kind': { values: ['actual', 'standard', 'unsure'] },
   fullSpeed: { values: ['oneSpeed', 'highStage', 'held', 'unsure'] },
   'stage.heldBy': { values: ['thermostat', 'testMode', 'serviceTool', 'other'] },
   'equipment.kind': { values: ['airHandler', 'furnaceCoil', 'packaged', 'ductedMiniSplit'] },
-  'blower.place': { values: ['before coil', 'after coil', 'outside probes'], assumed: 'after coil' },
+  'blower.place': { values: ['before coil', 'after coil', 'outside probes'] },
   certifiedMatch: { values: ['yes', 'no', 'unsure'] },
   filter: { values: ['clean', 'dirty', 'unsure'] },
   coil: { values: ['clean', 'dirty', 'iced', 'unsure'] },
@@ -46,6 +46,7 @@ export function isChoice<Key extends ChoiceKey>(key: Key, value: string | undefi
 /**
  * What a way of finding the airflow usually gives: where, which kind, and its limit as a fraction of the figure (half-width).
  * Common practice, no source: each is shown as assumed and can be changed.
+ * A fan moves the same volume at any density, so its table counts as air as it moves.
  */
 export const airflowMethods = {
   readout: { place: 'unsure', kind: 'unsure', limit: 0.1 },

@@ -1,4 +1,5 @@
 /** The only way in which a job changes: edits of single keys, applied in order. Nothing is ever changed in place. */
+import { unitLabel } from './format.ts';
 import type { QuantityKey } from './quantities.ts';
 import type { Edit, Entered, Job, UnitKey } from './types.ts';
 
@@ -19,17 +20,26 @@ function applyEdit(job: Job, { slot, key, to }: Edit): Job {
   return { ...job, [slot]: map };
 }
 
-/** The edit for a typed value; a ± typed earlier stays. An empty text without a ± clears the field. */
+/**
+ * The edit for a typed value. A ± typed earlier stays and keeps its meaning when the unit changes; an empty text without a ±
+ * clears the field.
+ */
 export function typed(job: Job, key: QuantityKey, text: string, unit: UnitKey, at?: string): Edit {
-  const { limit, shape } = job.entered[key] ?? {};
-  if (text === '' && limit === undefined) return { slot: 'entered', key, to: undefined };
+  const was = job.entered[key];
+  if (text === '' && was?.limit === undefined) return { slot: 'entered', key, to: undefined };
   const to: Entered = {
     text,
     unit,
     origin: 'typed',
     ...(at === undefined ? {} : { at }),
-    ...(limit === undefined ? {} : { limit }),
-    ...(shape === undefined ? {} : { shape }),
+    ...(was?.limit === undefined ? {} : { limit: was.unit === unit ? was.limit : withOwnUnit(was.limit, was.unit) }),
+    ...(was?.shape === undefined ? {} : { shape: was.shape }),
   };
   return { slot: 'entered', key, to };
+}
+
+/** A typed number with the unit that it was typed in behind it, so that it means the same elsewhere. */
+export function withOwnUnit(text: string, unit: UnitKey): string {
+  const bare = /\d/.test(text) && /^[^\p{L}%°]*$/u.test(text);
+  return bare ? `${text.trim()} ${unitLabel(unit)}` : text;
 }

@@ -65,11 +65,10 @@ export function read(text: string, key: QuantityKey, unit: UnitKey, context: Rea
   );
 }
 
-/** Reads a ±: a difference in the unit of its field, above zero and at most `highest` in SI. */
-export function readLimit(text: string, unit: UnitKey, highest: number): Read {
+/** Reads a ±, a bare number being a difference in `unit`; `range` is what is possible, SI. */
+export function readLimit(text: string, unit: UnitKey, range: Range): Read {
   const clean = spelled(text).replace(/^(±|\+\/?-) ?/, '');
   if (clean === '') return { state: 'empty' };
-  const range: Range = [0, highest];
   const head = numberAtHead(clean);
   if (head === null) return bad('notANumber', range);
   const named = unitNamed(head.rest, units[unit].kind, unit);

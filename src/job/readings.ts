@@ -4,8 +4,8 @@
  */
 import type { AirReading } from '../calc/types.ts';
 import { chosen } from './choices.ts';
+import { withOwnUnit } from './edit.ts';
 import { readEntered } from './entered.ts';
-import { unitLabel } from './format.ts';
 import { type Read, read } from './read.ts';
 import { cellText, tables } from './tables.ts';
 import type { Edit, Entered, Job, TypedTable, UnitKey } from './types.ts';
@@ -103,8 +103,7 @@ function newList([dryBulb, relativeHumidity, wetBulb]: readonly (Entered | undef
 function asIn(table: TypedTable, column: Measured, field: Entered | undefined): string {
   if (field === undefined) return '';
   const unit = table.columns.find(({ key }) => key === column)?.unit;
-  const bare = /^[^a-z°%]*$/i.test(field.text) && field.text.trim() !== '';
-  return unit === field.unit || !bare ? field.text : `${field.text} ${unitLabel(field.unit)}`;
+  return unit === field.unit ? field.text : withOwnUnit(field.text, field.unit);
 }
 
 /** The field without its text; its ± stays, because it belongs to the probe. */

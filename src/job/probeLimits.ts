@@ -1,0 +1,49 @@
+/** The limits of the probes: a ± stands with the readings it was typed for, and one figure holds for both probes. */
+import { withOwnUnit } from './edit.ts';
+import { type Read, readLimit } from './read.ts';
+import type { Measured } from './readings.ts';
+import type { Edit, Job, UnitKey } from './types.ts';
+import { differenceUnit, toSi } from './units.ts';
+
+const places = ['entering', 'leaving'] as const;
+
+/** What an ordinary probe is taken for until someone says. Common practice, no source. SI. */
+export const usualProbeLimits = {
+  dryBulb: toSi(0.9, 'degFStep'),
+  relativeHumidity: 0.03,
+  wetBulb: toSi(0.9, 'degFStep'),
+} as const satisfies Record<Measured, number>;
+
+const possible: Readonly<Record<Measured, readonly [number, number]>> = {
+  dryBulb: [0.01, 5],
+  relativeHumidity: [0.001, 0.2],
+  wetBulb: [0.01, 5],
+};
+
+/** The ± typed for each probe, read. */
+export function readProbeLimits(job: Job, what: Measured): readonly { readonly key: string; readonly read: Read }[] {
+  return places.map((place) => {
+    const { limit = '', unit } = job.entered[`${place}.${what}`] ?? {};
+    const reading: Read =
+      unit === undefined ? { state: 'empty' } : readLimit(limit, differenceUnit(unit), possible[what]);
+    return { key: `${place}.${what}.limit`, read: reading };
+  });
+}
+
+/** The half-width that holds for both probes, SI: the wider of the two, the usual one where none was typed. */
+export function probeLimit(job: Job, what: Measured): { readonly si: number; readonly assumed: boolean } {
+  const typed = readProbeLimits(job, what).flatMap(({ read }) => (read.state === 'read' ? [read.si] : []));
+  const assumed = typed.length < places.length;
+  return { si: Math.max(...typed, ...(assumed ? [usualProbeLimits[what]] : [])), assumed };
+}
+
+/** The edits for a ± typed for both probes, in the unit of a reading; '' takes it back. */
+export function limitEdits(job: Job, what: Measured, text: string, unit: UnitKey): readonly Edit[] {
+  return places.map((place): Edit => {
+    const key = `${place}.${what}` as const;
+    const { limit: _, ...kept } = job.entered[key] ?? { text: '', unit, origin: 'typed' };
+    if (text === '') return { slot: 'entered', key, to: kept.text === '' ? undefined : kept };
+    const limit = kept.unit === unit ? text : withOwnUnit(text, differenceUnit(unit));
+    return { slot: 'entered', key, to: { ...kept, limit } };
+  });
+}

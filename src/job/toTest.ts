@@ -1,0 +1,122 @@
+/** The one place where what was typed becomes a test in SI. Nothing is rounded, and no measurement becomes another. */
+import { standardAirDensity } from '../calc/index.ts';
+import type { RatingRow, Test } from '../calc/types.ts';
+import { airflowMethods, blowerPlaces, type ChoiceKey, type ChoiceValue, chosen, isChoice } from './choices.ts';
+import { entered, siOf } from './entered.ts';
+import { probeLimit } from './probeLimits.ts';
+import { type FieldProblem, fieldProblems } from './problems.ts';
+import { type Grid, type RatingGrid, ratingGrid } from './ratingGrid.ts';
+import { meanReading, measuredHere } from './readings.ts';
+import type { Job } from './types.ts';
+
+export type Assumed =
+  | 'altitude'
+  | 'airflow.place'
+  | 'airflow.kind'
+  | 'blower.place'
+  | 'rating.basis'
+  | 'probeLimits.dryBulb'
+  | 'probeLimits.relativeHumidity'
+  | 'probeLimits.wetBulb'
+  | 'line';
+
+export interface ToTest {
+  readonly test: Test;
+  readonly problems: readonly FieldProblem[];
+  /** What nobody said and the test takes for granted. */
+  readonly assumed: readonly Assumed[];
+}
+
+/** The line until one is agreed on. Our choice. */
+export const usualLine = 0.9;
+
+/** The test that a job describes; an empty or a bad field is `null` in it. */
+export function toTest(job: Job): ToTest {
+  const assumed: Assumed[] = [];
+  const orAssumed = <T>(given: T | null, fallback: T, what: Assumed): T => {
+    if (given === null) assumed.push(what);
+    return given ?? fallback;
+  };
+  const altitude = entered(job, 'altitude');
+  const barometer = entered(job, 'barometer');
+  if (altitude === null && barometer === null) assumed.push('altitude');
+  const method = airflowMethods[chosen(job, 'airflow.method') ?? 'unsure'];
+  const equipment = chosen(job, 'equipment.kind');
+  const grid = ratingGrid(job);
+  const test: Test = {
+    entering: meanReading(job, 'entering'),
+    leaving: meanReading(job, 'leaving'),
+    airflow: {
+      volumeFlow: entered(job, 'airflow.volumeFlow'),
+      place: orAssumed(said(job, 'airflow.place'), method.place, 'airflow.place'),
+      kind: orAssumed(said(job, 'airflow.kind'), method.kind, 'airflow.kind'),
+    },
+    altitude,
+    barometer,
+    outdoorDryBulb: entered(job, 'outdoorDryBulb'),
+    fullSpeed: said(job, 'fullSpeed'),
+    rating: ratingIn(job, grid),
+    blower: {
+      place: orAssumed(said(job, 'blower.place'), blowerPlaces[equipment ?? 'airHandler'], 'blower.place'),
+      power: entered(job, 'blower.power'),
+    },
+    nominalCapacity: entered(job, 'nominalCapacity'),
+    line: orAssumed(entered(job, 'line'), usualLine, 'line'),
+    probeLimits: {
+      dryBulb: probeLimit(job, 'dryBulb').si,
+      relativeHumidity: probeLimit(job, 'relativeHumidity').si,
+      wetBulb: probeLimit(job, 'wetBulb').si,
+    },
+  };
+  if (test.rating !== null && said(job, 'rating.basis') === null) assumed.push('rating.basis');
+  for (const what of measuredHere(job)) if (probeLimit(job, what).assumed) assumed.push(`probeLimits.${what}`);
+  return { test, problems: fieldProblems(job, grid), assumed };
+}
+
+/** What a person chose, and nothing that only follows. */
+function said<Key extends ChoiceKey>(job: Job, key: Key): ChoiceValue<Key> | null {
+  const value = job.chosen[key];
+  return isChoice(key, value) ? value : null;
+}
+
+function ratingIn(job: Job, grid: RatingGrid): Test['rating'] {
+  if (grid.state === 'waiting') return null;
+  return {
+    rows: usableBlocks(grid).flatMap((block) => blockRows(job, grid, block)),
+    basis: chosen(job, 'rating.basis') ?? 'unsure',
+    blowerPower: entered(job, 'rating.blowerPower'),
+    beyond: chosen(job, 'rating.beyond') ?? 'refuse',
+  };
+}
+
+/** Of two blocks only those whose airflow is known, and one of each; without any, the first stands alone. */
+function usableBlocks({ airflows }: Grid): readonly number[] {
+  const flows = airflows.map(siOf);
+  const usable = flows.flatMap((flow, block) => (flow !== null && flows.indexOf(flow) === block ? [block] : []));
+  return usable.length === 0 ? [0] : usable;
+}
+
+function blockRows(job: Job, grid: Grid, block: number): RatingRow[] {
+  const enteringDryBulb = entered(job, 'rating.enteringDryBulb');
+  const volumeFlow = siOf(grid.airflows[block] ?? { state: 'empty' });
+  const cells = grid.cells.filter((cell) => cell.block === block);
+  return cells.flatMap((cell): RatingRow[] => {
+    const outdoors = grid.outdoors[cell.outdoors];
+    const wetBulb = grid.wetBulbs[cell.wetBulb];
+    if (cell.quantity !== 'total' || outdoors === undefined || wetBulb === undefined) return [];
+    const sensible = cells.find(
+      (other) => other.quantity === 'sensible' && other.outdoors === cell.outdoors && other.wetBulb === cell.wetBulb,
+    );
+    return [
+      {
+        outdoorDryBulb: outdoors.si,
+        enteringWetBulb: wetBulb.si,
+        ...(enteringDryBulb === null ? {} : { enteringDryBulb }),
+        // The airflow of a maker's table is in standard air.
+        ...(volumeFlow === null ? {} : { dryAirFlow: volumeFlow * standardAirDensity }),
+        total: siOf(cell.read),
+        ...(sensible === undefined ? {} : { sensible: siOf(sensible.read) }),
+      },
+    ];
+  });
+}
