@@ -1,8 +1,5 @@
-import { massRatio } from './constants.ts';
-import { factor, factorSlope } from './enhancement.ts';
-import { ratioAt, saturatedVapor } from './humidityRatio.ts';
 import { limits } from './limits.ts';
-import { logCurveSlope } from './saturation.ts';
+import { saturatedRatio, saturatedRatioSlope } from './saturatedAir.ts';
 
 /** What a coil does to the air: °C, kg/kg dry air, Pa. Blower heat is not part of it. */
 export interface CoilProcess {
@@ -37,11 +34,11 @@ export function apparatus(process: CoilProcess): Apparatus | null {
   const { enteringDryBulb: t1, leavingDryBulb: t2, leavingHumidityRatio: W2, pressure: p } = process;
   const slope = (process.enteringHumidityRatio - W2) / (t1 - t2);
   if (!(t1 > t2 && slope > 0)) return null;
-  if (saturation(t2, p) * (1 + rounding) < W2) return null;
+  if (saturatedRatio(t2, p) * (1 + rounding) < W2) return null;
   let t = t2;
   for (let i = 0; i < 60; i++) {
-    const steeper = saturationSlope(t, p) - slope;
-    const gap = saturation(t, p) - (W2 - slope * (t2 - t));
+    const steeper = saturatedRatioSlope(t, p) - slope;
+    const gap = saturatedRatio(t, p) - (W2 - slope * (t2 - t));
     if (Math.abs(gap) < 1e-15) break;
     if (steeper <= 0) return null;
     const step = gap / steeper;
@@ -51,15 +48,4 @@ export function apparatus(process: CoilProcess): Apparatus | null {
   }
   const dewPoint = Math.min(t, t2);
   return { dewPoint, bypassFactor: (t2 - dewPoint) / (t1 - dewPoint) };
-}
-
-function saturation(t: number, p: number): number {
-  return ratioAt(saturatedVapor(t, p), p);
-}
-
-/** dW_s/dt, 1/K. */
-function saturationSlope(t: number, p: number): number {
-  const pw = saturatedVapor(t, p);
-  const slope = pw * (logCurveSlope(t) + factorSlope(t, p) / factor(t, p));
-  return (massRatio * p * slope) / (p - pw) ** 2;
 }

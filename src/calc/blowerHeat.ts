@@ -3,7 +3,7 @@ import { standardVolumeFlow } from './dryAirFlow.ts';
 import { within } from './errors.ts';
 import { limits } from './limits.ts';
 import { amount } from './trace.ts';
-import type { Trace } from './types.ts';
+import type { RatingTable, Trace } from './types.ts';
 import { cubicFootPerMinute } from './units.ts';
 
 /** The blower to assume where nobody has measured one: W, and the flow of standard air that goes with it, m³/s. */
@@ -51,4 +51,9 @@ export function defaultBlowerPower(dryAirFlow: number, t?: Trace): number {
 /** Temperature rise, K, of a dry-air flow (kg/s) with humidity ratio W that takes up `heat` (W). */
 export function temperatureRise(heat: number, dryAirFlow: number, humidityRatio: number): number {
   return heat / (dryAirFlow * (heatDryAir + heatVapor * humidityRatio));
+}
+
+/** Blower heat that a table has already taken off, W: all of it in a net table, none in a gross one. */
+export function blowerInside(table: RatingTable): number {
+  return table.basis === 'net' ? table.blowerPower : 0;
 }

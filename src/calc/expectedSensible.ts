@@ -1,0 +1,83 @@
+import { blowerInside } from './blowerHeat.ts';
+import { bypassAtFlow, type CoilDuty, leavingAir, ratedApparatus } from './coilModel.ts';
+import { standardPressureAtSeaLevel } from './constants.ts';
+import type { Chain } from './expectation.ts';
+import { moistAir } from './moistAir.ts';
+import { figureAt } from './rated.ts';
+import type { Installation, RatingConditions, RatingTable } from './types.ts';
+
+/** Where the printed sensible capacity stands, and where it is wanted. */
+interface Shift {
+  readonly fromDryBulb: number;
+  readonly toDryBulb: number;
+  readonly fromFlow: number | undefined;
+  readonly toFlow: number | undefined;
+}
+
+/**
+ * Net sensible capacity to expect, W. Read from the table; then, where the table states one entering dry bulb or one airflow
+ * and the air here has another, moved with the coil's own bypass factor: by ṁ·c_p·(1 − b) for each kelvin of dry bulb, and at
+ * another airflow by the model's surface and b = exp(−A₀/ṁ). Never above the total. `null` where the table has no sensible
+ * capacity, does not say for which dry bulb it stands, or the coil of the rating has no apparatus dew point (a dry coil) and a
+ * shift is needed. The rating's process is at sea level, as ratings are.
+ */
+export function expectedSensible(
+  table: RatingTable,
+  conditions: RatingConditions,
+  installation: Installation,
+  chain: Chain,
+): number | null {
+  const printed = table.sensible && figureAt(table.sensible, table, chain.place);
+  const shift = shiftOf(table, conditions);
+  if (printed === null || shift === null) return null;
+  const inside = blowerInside(table);
+  const moved = needed(shift)
+    ? movedBy(shift, conditions.enteringWetBulb, printed + inside, chain.atTemperatures + inside, chain.gross)
+    : 0;
+  if (moved === null) return null;
+  return Math.min(printed + inside + moved, chain.gross) - installation.blowerPower;
+}
+
+function shiftOf(table: RatingTable, conditions: RatingConditions): Shift | null {
+  const dryBulbs = table.axes.enteringDryBulb;
+  const here = conditions.enteringDryBulb;
+  const stated = dryBulbs.length === 1 ? dryBulbs[0] : here;
+  if (dryBulbs.length === 0 || here === undefined || stated === undefined) return null;
+  const flows = table.axes.dryAirFlow;
+  const flowHere = conditions.dryAirFlow ?? flows[0];
+  return {
+    fromDryBulb: stated,
+    toDryBulb: here,
+    fromFlow: flows.length === 1 ? flows[0] : flowHere,
+    toFlow: flowHere,
+  };
+}
+
+function needed({ fromDryBulb, toDryBulb, fromFlow, toFlow }: Shift): boolean {
+  return fromDryBulb !== toDryBulb || fromFlow !== toFlow;
+}
+
+/** By how much the sensible capacity moves, W; `ratedTotal`, `ratedSensible` and `total` are without blower heat. */
+function movedBy(
+  shift: Shift,
+  wetBulb: number,
+  ratedSensible: number,
+  ratedTotal: number,
+  total: number,
+): number | null {
+  const { fromDryBulb, toDryBulb, fromFlow, toFlow } = shift;
+  if (fromFlow === undefined || toFlow === undefined || Math.min(fromDryBulb, toDryBulb) < wetBulb) return null;
+  const from = duty(fromDryBulb, wetBulb, fromFlow, ratedTotal);
+  const found = ratedApparatus(from, ratedSensible);
+  if (!found) return null;
+  const before = leavingAir(from, found.bypassFactor);
+  const after = leavingAir(
+    duty(toDryBulb, wetBulb, toFlow, total),
+    bypassAtFlow(found.bypassFactor, toFlow / fromFlow),
+  );
+  return before && after && after.sensible - before.sensible;
+}
+
+function duty(dryBulb: number, wetBulb: number, dryAirFlow: number, total: number): CoilDuty {
+  return { entering: moistAir({ dryBulb, wetBulb, pressure: standardPressureAtSeaLevel }), dryAirFlow, total };
+}

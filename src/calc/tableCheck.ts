@@ -1,0 +1,73 @@
+import { CalcError, within } from './errors.ts';
+import { limits } from './limits.ts';
+import type { Axis, RatingTable } from './types.ts';
+
+/** The axes in the order in which the figures of a table stand: the last varies fastest. */
+export const axisOrder = ['outdoorDryBulb', 'enteringWetBulb', 'enteringDryBulb', 'dryAirFlow'] as const;
+
+/** What each axis may hold. */
+export const axisRange: Readonly<Record<Axis, readonly [number, number]>> = {
+  outdoorDryBulb: limits.dryBulb,
+  enteringWetBulb: limits.wetBulb,
+  enteringDryBulb: limits.dryBulb,
+  dryAirFlow: limits.dryAirFlow,
+};
+
+/** How far a printed sensible capacity may stand above the total, by rounding: 1 % of it. */
+export const sensibleSlack = 0.01;
+
+type Figure = number | null | undefined;
+
+/** The figures of one point: positive, and the sensible capacity not above the total. */
+export function checkFigures(total: Figure, sensible: Figure, power: Figure): void {
+  checkFigure('total', total);
+  if (total === 0) throw new CalcError('notPositive', 'total', 0, 0, limits.capacity[1]);
+  checkFigure('sensible', sensible);
+  checkFigure('power', power);
+  if (given(total) && given(sensible) && sensible > total * (1 + sensibleSlack)) {
+    throw new CalcError('sensibleAboveTotal', 'sensible', sensible, 0, total);
+  }
+}
+
+function checkFigure(quantity: string, value: Figure): void {
+  if (!given(value)) return;
+  if (value < 0) throw new CalcError('notPositive', quantity, value, 0, limits.capacity[1]);
+  within(quantity, value, limits.capacity);
+}
+
+function given(value: Figure): value is number {
+  return value !== null && value !== undefined;
+}
+
+/** Tables that have been looked through once; a table is never changed after it is made. */
+const checked = new WeakSet<RatingTable>();
+
+/** Throws a `CalcError` for a table that no lookup can trust: axes that do not rise, or figures that do not fill the grid. */
+export function checkTable(table: RatingTable): void {
+  if (checked.has(table)) return;
+  within('blowerPower', table.blowerPower, limits.blowerPower);
+  within('band', table.band, [0, 1]);
+  for (const axis of axisOrder) checkAxis(axis, table.axes[axis]);
+  const size = gridSize(table.axes);
+  for (const column of ['total', 'sensible', 'power'] as const) {
+    const values = table[column];
+    if (values && values.length !== size) throw new CalcError('wrongLength', column, values.length, size, size);
+  }
+  for (let i = 0; i < size; i++) checkFigures(table.total[i], table.sensible?.[i], table.power?.[i]);
+  checked.add(table);
+}
+
+function checkAxis(axis: Axis, values: readonly number[]): void {
+  values.forEach((value, i) => {
+    within(axis, value, axisRange[axis]);
+    const before = values[i - 1];
+    if (before !== undefined && value <= before) {
+      throw new CalcError('notAscending', axis, value, before, axisRange[axis][1]);
+    }
+  });
+}
+
+/** How many points the grid has. */
+export function gridSize(axes: RatingTable['axes']): number {
+  return axisOrder.reduce((size, axis) => size * Math.max(1, axes[axis].length), 1);
+}
