@@ -95,7 +95,8 @@ function pick(candidates: readonly Candidate[], range: Range, usual: Range): Rea
 /** Capacities in Btu/h are printed in thousands or in full; none is below a thousand. */
 function inUnit({ number, plain }: Numeral, unit: UnitKey, bare: boolean, figure: boolean): Candidate {
   const inThousands = figure && unit === 'btuh' && Math.abs(number) < 1000;
-  const full = inThousands ? number * 1000 : number;
+  // By way of thousandths, so that 32.3 gives 32 300 and not a neighbour of it.
+  const full = inThousands ? Math.round(number * 1e6) / 1000 : number;
   return { si: toSi(full, unit), number: full, unit, plain: plain && bare && !inThousands };
 }
 

@@ -1,0 +1,95 @@
+/**
+ * The database on this device, 'ton-for-ton': 'jobs' holds records by id; 'state' holds which job is open, and records that could
+ * not be read, set aside as they were.
+ */
+import { type DBSchema, type IDBPDatabase, type IDBPTransaction, openDB } from 'idb';
+
+interface Shelves extends DBSchema {
+  /** What stands here was written by some version of this site: it is read through the schema. */
+  jobs: { key: string; value: { readonly id: string } };
+  state: { key: string; value: unknown };
+}
+
+export type Shelf = IDBPTransaction<Shelves, ('jobs' | 'state')[], 'readwrite'>;
+
+/**
+ * `refused`: no storage here (a private window, switched off). `full`: no room. `otherVersion`: pages of another version of this
+ * site hold the database or the record; closing them and loading this page again helps.
+ */
+export type StorageTrouble = 'refused' | 'full' | 'otherVersion';
+
+/** What an error that storage gave means for a person. */
+export function troubleOf(error: unknown): StorageTrouble {
+  const name = typeof error === 'object' && error !== null && 'name' in error ? error.name : undefined;
+  if (name === 'QuotaExceededError') return 'full';
+  return name === 'VersionError' ? 'otherVersion' : 'refused';
+}
+
+/** An error that counts as `otherVersion`, of the name that the database itself gives. */
+export function otherVersion(): Error {
+  return Object.assign(new Error('held by another version'), { name: 'VersionError' });
+}
+
+export type Done<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly trouble: StorageTrouble };
+
+/** Does the work in one transaction, all of it or nothing. Never rejects. */
+export async function inOneTransaction<T>(work: (shelf: Shelf) => Promise<T>): Promise<Done<T>> {
+  try {
+    const shelf = (await database()).transaction(['jobs', 'state'], 'readwrite');
+    const [value] = await Promise.all([undoneOnError(shelf, work), shelf.done]);
+    return { ok: true, value };
+  } catch (error) {
+    return { ok: false, trouble: troubleOf(error) };
+  }
+}
+
+async function undoneOnError<T>(shelf: Shelf, work: (shelf: Shelf) => Promise<T>): Promise<T> {
+  try {
+    return await work(shelf);
+  } catch (error) {
+    try {
+      shelf.abort();
+    } catch {
+      // It has ended already.
+    }
+    throw error;
+  }
+}
+
+let opened: Promise<IDBPDatabase<Shelves>> | undefined;
+
+function database(): Promise<IDBPDatabase<Shelves>> {
+  opened ??= open().catch((error: unknown) => {
+    opened = undefined;
+    throw error;
+  });
+  return opened;
+}
+
+async function open(): Promise<IDBPDatabase<Shelves>> {
+  let giveUp = (): void => {};
+  const blocked = new Promise<never>((_, reject) => {
+    giveUp = () => reject(otherVersion());
+  });
+  const coming = openDB<Shelves>('ton-for-ton', 1, {
+    upgrade(fresh) {
+      fresh.createObjectStore('jobs', { keyPath: 'id' });
+      fresh.createObjectStore('state');
+    },
+    blocked() {
+      giveUp();
+      // Should it open after all, it must not stand in anyone's way.
+      coming.then((late) => late.close()).catch(() => {});
+    },
+    blocking(_current, _next, event) {
+      opened = undefined;
+      (event.target as IDBDatabase).close();
+    },
+    terminated() {
+      opened = undefined;
+    },
+  });
+  return Promise.race([coming, blocked]);
+}

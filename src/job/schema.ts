@@ -1,0 +1,112 @@
+/**
+ * What may come in as a job: from storage, from another tab, from outside. Types and sizes are held to. A key or a choice that
+ * this version does not know is dropped, because nothing here reads it; a name that reaches for a prototype is refused.
+ */
+import {
+  array,
+  exactOptional,
+  type GenericSchema,
+  literal,
+  maxLength,
+  object,
+  picklist,
+  pipe,
+  regex,
+  safeParse,
+  string,
+} from 'valibot';
+import { type ChoiceKey, choices, isChoice } from './choices.ts';
+import { applyEdits, emptyJob } from './edit.ts';
+import { notes } from './notes.ts';
+import { quantities } from './quantities.ts';
+import { tableLimits, tables } from './tables.ts';
+import type { Edit, Job } from './types.ts';
+import { units } from './units.ts';
+
+export const jobVersion = 1;
+
+/** `notAJob`: something else altogether. `newer`: written by a later version of the site. `broken`: a job that breaks the rules. */
+export type JobRefusal = 'notAJob' | 'newer' | 'broken';
+export type ReadJob = { readonly ok: true; readonly job: Job } | { readonly ok: false; readonly reason: JobRefusal };
+
+const slots = {
+  entered: Object.keys(quantities),
+  chosen: Object.keys(choices),
+  tables: Object.keys(tables),
+  notes: [...notes] as readonly string[],
+} as const satisfies Record<Edit['slot'], readonly string[]>;
+
+const text = pipe(string(), maxLength(200));
+const unit = picklist(Object.keys(units));
+
+const entered = object({
+  text,
+  unit,
+  origin: picklist(['typed', 'from sheet', 'assumed']),
+  at: exactOptional(text),
+  limit: exactOptional(text),
+  shape: exactOptional(picklist(['normal', 'rectangular', 'triangular'])),
+});
+const table = object({
+  columns: pipe(array(object({ key: text, unit })), maxLength(tableLimits.columns)),
+  rows: pipe(array(pipe(array(text), maxLength(tableLimits.columns))), maxLength(tableLimits.rows)),
+});
+
+const schema = object({
+  version: literal(jobVersion),
+  id: pipe(string(), regex(/^[\w-]{1,64}$/)),
+  invented: exactOptional(literal(true)),
+  entered: mapOf('entered', entered),
+  chosen: mapOf('chosen', text),
+  tables: mapOf('tables', table),
+  notes: mapOf('notes', pipe(string(), maxLength(2000))),
+});
+
+function mapOf(slot: Edit['slot'], value: GenericSchema) {
+  return object(Object.fromEntries(slots[slot].map((key) => [key, exactOptional(value)])));
+}
+
+/** The job that a value is, or why it is none. Never throws, whatever the value. */
+export function readJob(value: unknown): ReadJob {
+  try {
+    return readRecord(value);
+  } catch {
+    return { ok: false, reason: 'broken' };
+  }
+}
+
+function readRecord(value: unknown): ReadJob {
+  if (!isRecord(value)) return { ok: false, reason: 'notAJob' };
+  const { version } = value;
+  if (typeof version !== 'number') return { ok: false, reason: 'notAJob' };
+  if (version > jobVersion) return { ok: false, reason: 'newer' };
+  const maps = Object.keys(slots).map((slot) => value[slot]);
+  if (![value, ...maps].every(isSafe)) return { ok: false, reason: 'broken' };
+  const parsed = safeParse(schema, value, { abortEarly: true });
+  if (!parsed.success) return { ok: false, reason: 'broken' };
+  // The keys and units were held to their tables above, which the types of the schema cannot say.
+  const job = parsed.output as unknown as Job;
+  const known = Object.entries(job.chosen).filter(([key, choice]) => isChoice(key as ChoiceKey, choice));
+  return { ok: true, job: { ...job, chosen: Object.fromEntries(known) } };
+}
+
+/** The edits that a value is: all of them, or none when one breaks the rules. Edits of unknown keys are left out. */
+export function readEdits(value: unknown): readonly Edit[] {
+  if (!Array.isArray(value) || !value.every(isEdit)) return [];
+  const known = value.filter(({ slot, key }) => slots[slot].includes(key));
+  return readJob(applyEdits(emptyJob('edits'), known)).ok ? known : [];
+}
+
+function isEdit(value: unknown): value is Edit {
+  if (!isRecord(value)) return false;
+  const { slot } = value;
+  return typeof slot === 'string' && Object.hasOwn(slots, slot);
+}
+
+function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}
+
+function isSafe(value: unknown): boolean {
+  return isRecord(value) && !['__proto__', 'constructor', 'prototype'].some((name) => Object.hasOwn(value, name));
+}

@@ -1,0 +1,105 @@
+/** The jobs kept on this device. Every function answers with a result; storage that is refused is an answer too. */
+import { inOneTransaction, otherVersion, type Shelf, type StorageTrouble } from './database.ts';
+import { applyEdits, emptyJob } from './edit.ts';
+import { type JobRefusal, readEdits, readJob } from './schema.ts';
+import type { Edit, Job } from './types.ts';
+
+export type { StorageTrouble };
+
+export type Saved = { readonly saved: true } | { readonly saved: false; readonly trouble: StorageTrouble };
+
+export interface Opened {
+  /** The job that was open, or a new one that is not stored yet. */
+  readonly job: Job;
+  /** Why nothing can be kept here, or `null`. */
+  readonly trouble: StorageTrouble | null;
+  /** Why the job that was open could not be read, or `null`. It was set aside (when newer: left as it is), never deleted. */
+  readonly unread: JobRefusal | null;
+}
+
+const openKey = 'open';
+const channelName = 'ton-for-ton';
+
+/** The job that was open here last. Never rejects. */
+export async function openJob(): Promise<Opened> {
+  const fresh = emptyJob(newId());
+  const done = await inOneTransaction(async (shelf): Promise<Opened> => {
+    const id = await shelf.objectStore('state').get(openKey);
+    const stored = typeof id === 'string' ? await shelf.objectStore('jobs').get(id) : undefined;
+    if (stored === undefined) return { job: fresh, trouble: null, unread: null };
+    const found = readJob(stored);
+    if (found.ok) return { job: found.job, trouble: null, unread: null };
+    if (found.reason !== 'newer') await setAside(shelf, stored);
+    return { job: fresh, trouble: null, unread: found.reason };
+  });
+  return done.ok ? done.value : { job: fresh, trouble: done.trouble, unread: null };
+}
+
+/**
+ * Applies edits to the stored job in one transaction, makes it the open one and tells other tabs, so that two tabs merge by
+ * field. Where nothing readable is stored the edits apply to `otherwise`. Never rejects.
+ */
+export async function saveEdits(id: string, edits: readonly Edit[], otherwise: Job = emptyJob(id)): Promise<Saved> {
+  const saved = await inOneTransaction(async (shelf) => {
+    const stored = await shelf.objectStore('jobs').get(id);
+    const found = stored === undefined ? null : readJob(stored);
+    if (found?.ok === false) {
+      if (found.reason === 'newer') throw otherVersion();
+      await setAside(shelf, stored);
+    }
+    await put(shelf, applyEdits(found?.ok === true ? found.job : otherwise, edits));
+  });
+  if (saved.ok) channel()?.postMessage({ id, edits });
+  return saved.ok ? { saved: true } : { saved: false, trouble: saved.trouble };
+}
+
+/** Stores a whole job, a new one or a copy, and makes it the open one. Never rejects. */
+export async function keepJob(job: Job): Promise<Saved> {
+  const saved = await inOneTransaction((shelf) => put(shelf, job));
+  return saved.ok ? { saved: true } : { saved: false, trouble: saved.trouble };
+}
+
+/** Calls back with the edits that other tabs save, until the function that it returns is called. */
+export function onEdits(callback: (id: string, edits: readonly Edit[]) => void): () => void {
+  const heard = ({ data }: MessageEvent): void => {
+    const told = readTold(data);
+    if (told !== null) callback(told.id, told.edits);
+  };
+  channel()?.addEventListener('message', heard);
+  return () => channel()?.removeEventListener('message', heard);
+}
+
+/** What another tab told, or `null` when it is nothing that this one understands. */
+export function readTold(data: unknown): { readonly id: string; readonly edits: readonly Edit[] } | null {
+  if (typeof data !== 'object' || data === null || !('id' in data) || !('edits' in data)) return null;
+  const edits = readEdits(data.edits);
+  return typeof data.id === 'string' && edits.length > 0 ? { id: data.id, edits } : null;
+}
+
+/** A name for a new job. */
+export function newId(): string {
+  // Outside a secure context there is no randomUUID.
+  return (
+    crypto.randomUUID?.() ??
+    Array.from(crypto.getRandomValues(new Uint32Array(4)), (word) => word.toString(36)).join('-')
+  );
+}
+
+async function put(shelf: Shelf, job: Job): Promise<void> {
+  await shelf.objectStore('jobs').put(job);
+  await shelf.objectStore('state').put(job.id, openKey);
+}
+
+/** Moves a record that cannot be read out of the way, whole, for someone who can. */
+async function setAside(shelf: Shelf, record: { readonly id: string } | undefined): Promise<void> {
+  if (record === undefined) return;
+  await shelf.objectStore('state').put(record, `set aside ${record.id} ${new Date().toISOString()}`);
+  await shelf.objectStore('jobs').delete(record.id);
+}
+
+let open: BroadcastChannel | undefined;
+
+function channel(): BroadcastChannel | undefined {
+  if (typeof BroadcastChannel !== 'undefined') open ??= new BroadcastChannel(channelName);
+  return open;
+}
