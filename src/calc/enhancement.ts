@@ -3,7 +3,7 @@ import { equationRanges, limits } from './limits.ts';
 
 /**
  * Coefficients of the enhancement factor for °C and bar (100 kPa). The form is Buck's (1981); the figures are our own fit to two
- * thirds of the real-gas states in tests/published (`node tests/published/fitEnhancement.ts` makes them again). They also
+ * thirds of the real-gas states in tests/published (`node tests/published/printFit.ts` makes them again). They also
  * take up the bias of Eq. 5 and 6, 0 to 0.017 %, so `f` times `saturationPressure` is better than either.
  */
 export const enhancement = { A: 0.0003109, B: 0.003813, C: 5.447e-7, D: 48.31, E: -50.06 } as const;

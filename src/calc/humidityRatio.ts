@@ -60,3 +60,8 @@ export function ratioOfTemperature(quantity: string, t: number, p: number): numb
   }
   return ratioAt(pw, p);
 }
+
+/** The most water that air with the saturated vapour pressure `pws` can hold, or that the equations cover, kg/kg dry air. */
+export function mostRatio(pws: number, p: number): number {
+  return pws < mostVapor(p) ? ratioAt(pws, p) : limits.humidityRatio[1];
+}

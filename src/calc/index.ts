@@ -6,6 +6,7 @@ export { enthalpy } from './enthalpy.ts';
 export { CalcError, type CalcErrorCode, toProblem, within } from './errors.ts';
 export { humidityRatio, saturationHumidityRatio } from './humidityRatio.ts';
 export { limits } from './limits.ts';
+export { type AirStream, mix } from './mix.ts';
 export { type MoistAirInput, moistAir } from './moistAir.ts';
 export { saturationPressure } from './saturation.ts';
 export { type Known, type Source, type SourceKey, sources } from './sources.ts';

@@ -3,7 +3,7 @@ import { dewPointAt } from './dewPoint.ts';
 import { enthalpyAt, ratioOfEnthalpy } from './enthalpy.ts';
 import { CalcError, within } from './errors.ts';
 import {
-  ratioAt,
+  mostRatio,
   ratioOfRelativeHumidity,
   ratioOfTemperature,
   saturatedVapor,
@@ -96,12 +96,6 @@ function ratioOf(input: MoistAirInput, t: number, p: number, pws: number): numbe
   const W = ratioOfEnthalpy(t, h);
   if (W < 0) throw new CalcError('enthalpyTooLow', 'enthalpy', h, enthalpyAt(t, 0), enthalpyAt(t, mostRatio(pws, p)));
   return W;
-}
-
-/** The most water that the air can hold, or that the equations cover, kg/kg dry air. */
-function mostRatio(pws: number, p: number): number {
-  const most = pws < p ? ratioAt(pws, p) : limits.humidityRatio[1];
-  return Math.min(most, limits.humidityRatio[1]);
 }
 
 function tooWet(input: MoistAirInput, t: number, p: number, pws: number): CalcError {

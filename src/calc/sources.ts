@@ -28,6 +28,18 @@ export const sources = {
       'S. Herrmann, H.-J. Kretzschmar, D. P. Gatley, Thermodynamic properties of real moist air, HVAC&R Research 15(5), 961–986 (2009), as computed by CoolProp.',
     known: 'computed',
   },
+  enhancementForm: {
+    label: 'Buck 1981, refitted',
+    citation:
+      'A. L. Buck, New equations for computing vapor pressure and enhancement factor, Journal of Applied Meteorology 20, 1527–1532 (1981): the form f = 1 + A + p·(B + C·(t + D + E·p)²) from memory, its shorter form and his table read in works that carry them. The coefficients are our own fit to real-gas states.',
+    known: 'computed',
+  },
+  psychrolibTests: {
+    label: 'psychrolib’s tests',
+    citation:
+      'psychrometrics/psychrolib, tests test_psychrolib_si.py and test_psychrolib_ip.py at 3066345: tables of the 2017 ASHRAE Handbook: Fundamentals, chapter 1, and an independent spreadsheet of its equations.',
+    known: 'read',
+  },
   airEnthalpyMethod: {
     label: 'ASHRAE 37, 7.3.3',
     citation:

@@ -1,0 +1,25 @@
+/** Every list of outside checks, by subject: the test and the page of checks run the same. */
+import * as atmosphere from './atmosphere.ts';
+import type { Check } from './check.ts';
+import * as enhancement from './enhancement.ts';
+import * as factors from './factors.ts';
+import * as handbookExamples from './handbookExamples.ts';
+import * as handbookTables from './handbookTables.ts';
+import * as otherStates from './otherStates.ts';
+import * as realGas from './realGas.ts';
+import * as realGasStates from './realGasStates.ts';
+import * as saturation from './saturation.ts';
+
+export const published = {
+  saturation: saturation.checks,
+  enhancement: enhancement.checks,
+  handbookTables: handbookTables.checks,
+  handbookExamples: handbookExamples.checks,
+  realGas: realGas.checks,
+  realGasStates: realGasStates.checks,
+  otherStates: otherStates.checks,
+  atmosphere: atmosphere.checks,
+  factors: factors.checks,
+} as const satisfies Record<string, readonly Check[]>;
+
+export type Subject = keyof typeof published;
