@@ -1,4 +1,3 @@
-import { CalcError } from './errors.ts';
 import { amount } from './trace.ts';
 import type { RatingTable, Trace } from './types.ts';
 
@@ -31,10 +30,9 @@ export function airflowStep(table: RatingTable, dryAirFlow: number | undefined):
   return { ratio, factor: flowCurve.fixed + flowCurve.perFlow * ratio, outside };
 }
 
-/** The refusal of a flow that no published curve covers. */
-export function flowOutside(table: RatingTable, dryAirFlow: number): CalcError {
-  const stated = table.axes.dryAirFlow[0] as number;
-  return new CalcError('outsideTable', 'dryAirFlow', dryAirFlow, flowRange[0] * stated, flowRange[1] * stated);
+/** The dry-air flows, kg/s, that the curves cover around the one that a table states. */
+export function flowCovered(stated: number): readonly [number, number] {
+  return [flowRange[0] * stated, flowRange[1] * stated];
 }
 
 /** The working of the step; `before` is the capacity at the table's own flow, W. */

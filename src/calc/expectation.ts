@@ -1,4 +1,4 @@
-import { type AirflowStep, airflowStep, flowOutside, traceAirflowStep } from './airflowStep.ts';
+import { type AirflowStep, airflowStep, flowCovered, traceAirflowStep } from './airflowStep.ts';
 import { blowerInside } from './blowerHeat.ts';
 import { CalcError, within } from './errors.ts';
 import { expectedSensible } from './expectedSensible.ts';
@@ -81,13 +81,18 @@ function checkPositive(quantity: string, value: number): void {
   within(quantity, value, limits.capacity);
 }
 
+/** What a table covers on an axis; `null` where it does not vary with it. One stated airflow covers what the flow curve does. */
+export function tableRange(table: RatingTable, axis: Axis): readonly [number, number] | null {
+  const rows = table.axes[axis];
+  if (rows.length > 1) return [rows[0] as number, rows[rows.length - 1] as number];
+  return axis === 'dryAirFlow' && rows[0] !== undefined ? flowCovered(rows[0]) : null;
+}
+
 function refuseOutside(table: RatingTable, conditions: ExpectationConditions, place: Place, flow: AirflowStep): void {
-  const axis = place.outside[0];
-  if (axis) {
-    const rows = table.axes[axis];
-    throw new CalcError('outsideTable', axis, conditions[axis] as number, rows[0] as number, rows.at(-1) as number);
-  }
-  if (flow.outside) throw flowOutside(table, conditions.dryAirFlow as number);
+  const axis = place.outside[0] ?? (flow.outside ? 'dryAirFlow' : null);
+  if (!axis) return;
+  const [low, high] = tableRange(table, axis) as readonly [number, number];
+  throw new CalcError('outsideTable', axis, conditions[axis] as number, low, high);
 }
 
 function holeAt(table: RatingTable, conditions: ExpectationConditions, place: Place): CalcError {

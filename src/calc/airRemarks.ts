@@ -1,0 +1,131 @@
+import type { Facts, Rule } from './facts.ts';
+import { amount } from './trace.ts';
+import { fromFahrenheit } from './units.ts';
+
+/** A drop smaller than this is no cooling worth judging, K. Our choice. */
+const leastDrop = 1;
+/** A wet coil of a usual bypass factor leaves 85 to 95 % behind it; below this something else is at work. Our choice. */
+const dryBelow = 0.8;
+/** From here on a drop of water on the sensor is the likelier reading. Common practice, no source. */
+const wetProbeFrom = 0.98;
+/** Below it the surface may be under 32 °F somewhere, and ice moves every figure. Common practice, no source. */
+const frostBelow = fromFahrenheit(36);
+
+/** How far apart two dry bulbs must be to be told apart, K. */
+function tellable({ spread }: Facts): number {
+  return Math.max(leastDrop, spread?.dryBulb ?? 0);
+}
+
+function isCooling(facts: Facts): boolean {
+  const { entering, leaving } = facts;
+  return entering !== null && leaving !== null && entering.dryBulb - leaving.dryBulb > tellable(facts);
+}
+
+/** Water taken out per kilogram of dry air and what the probes cannot tell from zero, while the system cools. */
+function water(facts: Facts): { readonly removed: number; readonly unseen: number } | null {
+  const { entering, leaving, spread } = facts;
+  if (!entering || !leaving || !spread || !isCooling(facts)) return null;
+  return { removed: entering.humidityRatio - leaving.humidityRatio, unseen: spread.humidityRatio };
+}
+
+/** Whether the two probes see water being taken out. */
+export function latentSeen(facts: Facts): boolean {
+  const found = water(facts);
+  return found !== null && found.removed > found.unseen;
+}
+
+function dryBulbs({ entering, leaving }: Facts) {
+  return [amount('t₁', 'temperature', entering?.dryBulb ?? 0), amount('t₂', 'temperature', leaving?.dryBulb ?? 0)];
+}
+
+/** What the two states of the air say about each other. */
+export const airRules: readonly Rule[] = [
+  {
+    // Leaving air warmer than the probes can err: the two readings are exchanged, or the machine heats.
+    code: 'swapped',
+    weight: 'stop',
+    about: 'test',
+    amounts: (facts) => {
+      const { entering, leaving } = facts;
+      if (!entering || !leaving || leaving.dryBulb - entering.dryBulb <= tellable(facts)) return null;
+      return dryBulbs(facts);
+    },
+  },
+  {
+    // No difference that the probes can tell from none: it does not cool, or both probes stand in one air.
+    code: 'noTemperatureDrop',
+    weight: 'stop',
+    about: 'leaving',
+    amounts: (facts) => {
+      const { entering, leaving } = facts;
+      if (!entering || !leaving || Math.abs(entering.dryBulb - leaving.dryBulb) > tellable(facts)) return null;
+      return dryBulbs(facts);
+    },
+  },
+  {
+    // A coil cannot add water; nine chances in ten that the probes say so beyond their limits.
+    code: 'leavingWetter',
+    weight: 'doubt',
+    about: 'leaving',
+    amounts: (facts) => {
+      const found = water(facts);
+      if (!found || found.removed >= -found.unseen) return null;
+      return [amount('W₂ − W₁', 'humidityRatio', -found.removed), amount('k·u', 'humidityRatio', found.unseen)];
+    },
+  },
+  {
+    // Less water than the probes can tell from none: latent is "none that these probes can see", not a negative number.
+    code: 'latentUnseen',
+    weight: 'note',
+    about: 'leaving',
+    amounts: (facts) => {
+      const found = water(facts);
+      if (!found || Math.abs(found.removed) > found.unseen) return null;
+      return [amount('W₁ − W₂', 'humidityRatio', found.removed), amount('k·u', 'humidityRatio', found.unseen)];
+    },
+  },
+  {
+    // No water seen and supply air far from saturation: the total then moves with the dry bulb, not with the wet bulb.
+    code: 'dryCoil',
+    weight: 'note',
+    about: 'test',
+    amounts: (facts) => {
+      const { leaving } = facts;
+      if (!leaving || !water(facts) || latentSeen(facts) || leaving.relativeHumidity >= dryBelow) return null;
+      return [amount('φ₂', 'fraction', leaving.relativeHumidity)];
+    },
+  },
+  {
+    // A dry coil, heat on, air that misses the coil, or the probe.
+    code: 'supplyDry',
+    weight: 'doubt',
+    about: 'leaving',
+    amounts: (facts) => {
+      const { leaving } = facts;
+      if (!leaving || !isCooling(facts) || leaving.relativeHumidity >= dryBelow) return null;
+      return [amount('φ₂', 'fraction', leaving.relativeHumidity), amount('φ', 'fraction', dryBelow)];
+    },
+  },
+  {
+    // A wetted sensor reads full humidity whatever the air is.
+    code: 'supplyWetProbe',
+    weight: 'doubt',
+    about: 'leaving',
+    amounts: (facts) => {
+      const { leaving } = facts;
+      if (!leaving || !isCooling(facts) || leaving.relativeHumidity < wetProbeFrom) return null;
+      return [amount('φ₂', 'fraction', leaving.relativeHumidity), amount('φ', 'fraction', wetProbeFrom)];
+    },
+  },
+  {
+    // Thaw it and find why. Only where water is seen: a dry coil's line meets saturation far below its real surface.
+    code: 'frost',
+    weight: 'stop',
+    about: 'leaving',
+    amounts: (facts) => {
+      const surface = facts.load?.apparatus?.dewPoint;
+      if (surface === undefined || surface >= frostBelow || !latentSeen(facts)) return null;
+      return [amount('tₐ', 'temperature', surface), amount('t', 'temperature', frostBelow)];
+    },
+  },
+];

@@ -1,0 +1,36 @@
+import { blowerHeat, defaultBlowerPower } from './blowerHeat.ts';
+import { given } from './readings.ts';
+import { prefixed } from './trace.ts';
+import type { RatingConditions, Test, Trace } from './types.ts';
+
+/** Blower powers that a test is worked out with, W. */
+export interface Blowers {
+  /** This system's own. */
+  readonly here: number;
+  /** Inside the rating. */
+  readonly inside: number;
+  /** Which of the two nobody has given. */
+  readonly assumed: 'none' | 'here' | 'inside' | 'both';
+}
+
+/** This system's own blower, W: its power as given, else the default for its airflow (kg/s), else none. */
+export function blowerHere({ blower }: Test, dryAirFlow: number | null, t?: Trace): number {
+  const power = given(blower.power) ? blower.power : dryAirFlow === null ? 0 : defaultBlowerPower(dryAirFlow, t);
+  return blowerHeat({ power }, t);
+}
+
+/**
+ * Both blowers. Where only one is known the other is the default for its airflow. Where neither is known both are taken
+ * equal, so that in a net table they cancel and nothing is corrected. A gross table has none inside.
+ */
+export function blowersOf(test: Test, conditions: Pick<RatingConditions, 'dryAirFlow'>, t?: Trace): Blowers {
+  const dryAirFlow = conditions.dryAirFlow ?? null;
+  const here = blowerHere(test, dryAirFlow);
+  const known = given(test.blower.power);
+  const rating = test.rating;
+  if (rating?.basis === 'gross') return { here, inside: 0, assumed: known ? 'none' : 'here' };
+  if (given(rating?.blowerPower)) return { here, inside: rating.blowerPower, assumed: known ? 'none' : 'here' };
+  if (!known) return { here, inside: here, assumed: 'both' };
+  const stated = rating?.rows[0]?.dryAirFlow ?? dryAirFlow;
+  return { here, inside: stated === null ? 0 : defaultBlowerPower(stated, prefixed(t, 'rating')), assumed: 'inside' };
+}

@@ -1,0 +1,91 @@
+import { type Blowers, blowersOf } from './blowers.ts';
+import { type ExpectationConditions, expectedCapacity } from './expectation.ts';
+import type { MeasuredFlow } from './measuredFlow.ts';
+import { attempt, lacking, orNull, waitingFor } from './outcome.ts';
+import { ratingTable } from './ratingTable.ts';
+import { given } from './readings.ts';
+import type { Basis, Expectation, MoistAir, Outcome, RatingTable, Test, Trace } from './types.ts';
+
+/** A table as a test gives it, and where it is read. */
+export interface RatingHere {
+  readonly table: RatingTable;
+  readonly conditions: ExpectationConditions;
+  readonly blowers: Blowers;
+}
+
+/** How near a single printed row must be to stand for the reading, K: 0.5 °F outdoors, 0.2 °F wet bulb. Common practice, no source. */
+const nearRow = { outdoorDryBulb: 0.28, enteringWetBulb: 0.12 } as const;
+
+/**
+ * The rating of a test, ready to be read. A table whose basis nobody knows is read in the middle of net and gross: as a net
+ * table with half of its blower's heat inside. Waits for the airflow only where the table or an unknown blower needs it.
+ */
+export function ratingHere(
+  test: Test,
+  entering: Outcome<MoistAir>,
+  flow: Outcome<MeasuredFlow>,
+  t?: Trace,
+): Outcome<RatingHere> {
+  const { rating, outdoorDryBulb } = test;
+  const lack = lacking(
+    entering,
+    given(outdoorDryBulb) ? { ok: true, value: outdoorDryBulb } : waitingFor('outdoorDryBulb'),
+    rating && rating.rows.length > 0 ? { ok: true, value: rating } : waitingFor('rating'),
+    needsFlow(test) ? flow : { ok: true, value: null },
+  );
+  if (lack || !entering.ok || !given(outdoorDryBulb) || !rating) return lack ?? waitingFor('rating');
+  const dryAirFlow = orNull(flow)?.dryAirFlow;
+  const nominal = test.nominalCapacity;
+  const conditions: ExpectationConditions = {
+    outdoorDryBulb,
+    enteringWetBulb: entering.value.wetBulb,
+    enteringDryBulb: entering.value.dryBulb,
+    beyond: rating.beyond === 'extend' ? 'extend' : 'refuse',
+    ...(dryAirFlow === undefined ? {} : { dryAirFlow }),
+    ...(given(nominal) ? { nominal } : {}),
+  };
+  const blowers = attempt(() => blowersOf(test, conditions, t), fieldOf);
+  if (!blowers.ok) return blowers;
+  const { inside } = blowers.value;
+  const table = attempt(
+    () => ratingTable(rating.rows, basisOf(rating.basis, inside)),
+    (quantity) => `rating.${quantity}`,
+  );
+  return table.ok ? { ok: true, value: { table: table.value, conditions, blowers: blowers.value } } : table;
+}
+
+function basisOf(basis: Basis | 'unsure', inside: number): { basis: Basis; blowerPower: number } {
+  if (basis === 'net' || basis === 'gross') return { basis, blowerPower: inside };
+  return { basis: 'net', blowerPower: inside / 2 };
+}
+
+/** What the system should have here and now. A figure that is not typed yet is waited for, not a fault. */
+export function expectedHere(here: Outcome<RatingHere>, t?: Trace): Outcome<Expectation> {
+  if (!here.ok) return here;
+  const { table, conditions, blowers } = here.value;
+  if (tooFewRows(table, conditions)) return waitingFor('rating');
+  const expected = attempt(() => expectedCapacity(table, conditions, { blowerPower: blowers.here }, t), fieldOf);
+  return !expected.ok && expected.problem?.code === 'hole' ? waitingFor('rating') : expected;
+}
+
+/** A table of one row on an axis is no use away from that row. */
+function tooFewRows(table: RatingTable, conditions: ExpectationConditions): boolean {
+  return (['outdoorDryBulb', 'enteringWetBulb'] as const).some((axis) => {
+    const [row, second] = table.axes[axis];
+    return row !== undefined && second === undefined && Math.abs(conditions[axis] - row) > nearRow[axis];
+  });
+}
+
+function needsFlow({ rating, blower }: Test): boolean {
+  if (!rating) return false;
+  if (rating.rows.some(({ dryAirFlow }) => given(dryAirFlow))) return true;
+  const bothUnknown = !given(rating.blowerPower) && !given(blower.power);
+  const cancels = rating.basis === 'net' && bothUnknown;
+  return !cancels && (!given(blower.power) || (rating.basis !== 'gross' && !given(rating.blowerPower)));
+}
+
+/** The field of the test that a quantity of the calculation was entered in; an axis keeps its name. */
+function fieldOf(quantity: string): string {
+  if (quantity === 'nominal') return 'nominalCapacity';
+  return quantity === 'blowerPower' ? 'blower.power' : quantity;
+}

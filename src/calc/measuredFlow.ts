@@ -1,0 +1,71 @@
+import { type Airflow, dryAirFlow } from './dryAirFlow.ts';
+import { attempt, lacking, waitingFor } from './outcome.ts';
+import { given } from './readings.ts';
+import { amount, prefixed } from './trace.ts';
+import type { MoistAir, Outcome, Test, Trace } from './types.ts';
+
+/** A dry-air flow, kg/s, with the lowest and highest that the answers allow; all three are one when place and kind are known. */
+export interface MeasuredFlow {
+  readonly dryAirFlow: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** One way to take the figure: the name of the place, and the air that it is a volume of. */
+interface Reading {
+  readonly name: 'standard' | 'entering' | 'leaving';
+  readonly at: Airflow['at'];
+}
+
+/**
+ * The dry-air flow of a test. Where the place or the kind is not known, every reading that is left is worked out and the
+ * middle of the extremes is taken: 4 % between return and supply, and the whole density ratio between actual and standard.
+ */
+export function flowOf(
+  test: Test,
+  entering: Outcome<MoistAir>,
+  leaving: Outcome<MoistAir>,
+  t?: Trace,
+): Outcome<MeasuredFlow> {
+  const { volumeFlow } = test.airflow;
+  const states = { entering, leaving };
+  const places = placesOf(test);
+  const lack = lacking(
+    given(volumeFlow) ? { ok: true, value: volumeFlow } : waitingFor('airflow.volumeFlow'),
+    ...places.map((place) => states[place]),
+  );
+  if (lack || !given(volumeFlow)) return lack ?? waitingFor('airflow.volumeFlow');
+  const readings: Reading[] = places.flatMap((name) => {
+    const state = states[name];
+    return state.ok ? [{ name, at: { specificVolume: state.value.specificVolume } }] : [];
+  });
+  if (test.airflow.kind !== 'actual') readings.unshift({ name: 'standard', at: 'standard' });
+  return attempt(
+    () => middleOf(volumeFlow, readings, t),
+    (quantity) => `airflow.${quantity}`,
+  );
+}
+
+/** Where the figure may be a volume of the air as it moves; nowhere when it is standard air. */
+function placesOf({ airflow: { place, kind } }: Test): readonly ('entering' | 'leaving')[] {
+  if (kind === 'standard') return [];
+  return place === 'entering' || place === 'leaving' ? [place] : ['entering', 'leaving'];
+}
+
+function middleOf(volumeFlow: number, readings: readonly Reading[], t?: Trace): MeasuredFlow {
+  const single = readings.length === 1;
+  const flows = readings.map(({ name, at }) => dryAirFlow({ volumeFlow, at }, single ? t : prefixed(t, name)));
+  const low = Math.min(...flows);
+  const high = Math.max(...flows);
+  const middle = single ? low : (low + high) / 2;
+  if (!single) {
+    t?.({
+      id: 'dryAirFlow.middle',
+      equation: 'ṁ = (ṁₗ + ṁₕ)/2',
+      puts: [amount('ṁₗ', 'massFlow', low), amount('ṁₕ', 'massFlow', high)],
+      gives: amount('ṁ', 'massFlow', middle),
+      source: 'definition',
+    });
+  }
+  return { dryAirFlow: middle, low, high };
+}

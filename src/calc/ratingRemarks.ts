@@ -1,0 +1,111 @@
+import { tableRange } from './expectation.ts';
+import type { Facts, Rule } from './facts.ts';
+import { axisSigns } from './ratedTrace.ts';
+import { given } from './readings.ts';
+import { axisOrder } from './tableCheck.ts';
+import { amount } from './trace.ts';
+import type { Amount, Axis, Remark } from './types.ts';
+import { fromFahrenheit } from './units.ts';
+
+/** The rating point: 95 °F outdoors, 67 °F entering wet bulb (10 CFR 430 appendix M1, test A), found within 0.3 K. */
+const ratingPoint = { outdoorDryBulb: fromFahrenheit(95), enteringWetBulb: fromFahrenheit(67), within: 0.3 } as const;
+/** A capacity at the rating point that far from the nameplate is another machine's, or another unit. Our choice. */
+const nominalGap = 0.15;
+/** No system makes that much more than its rating; the readings say more than it can. Our choice. */
+const mostItCanMake = 1.1;
+
+const aboutAxis: Readonly<Record<Axis, Remark['about']>> = {
+  outdoorDryBulb: 'outdoors',
+  enteringWetBulb: 'entering',
+  enteringDryBulb: 'entering',
+  dryAirFlow: 'airflow',
+};
+
+/** The reading and the ends of the table on an axis; `null` inside it, and where the table does not vary with it. */
+function beyondAxis({ rating }: Facts, axis: Axis): readonly Amount[] | null {
+  const at = rating?.conditions[axis];
+  if (!rating || at === undefined) return null;
+  const range = tableRange(rating.table, axis);
+  if (!range || (at >= range[0] - 1e-9 && at <= range[1] + 1e-9)) return null;
+  const { symbol, kind } = axisSigns[axis];
+  return [amount(symbol, kind, at), amount(`${symbol}ₗ`, kind, range[0]), amount(`${symbol}ₕ`, kind, range[1])];
+}
+
+function blowerRule(code: string, assumed: 'here' | 'inside' | 'both'): Rule {
+  return {
+    code,
+    weight: 'note',
+    about: 'rating',
+    amounts: ({ rating, flow }) => {
+      if (!rating || !flow || rating.blowers.assumed !== assumed) return null;
+      const { here, inside } = rating.blowers;
+      return [assumed === 'inside' ? amount('Pᵣ', 'power', inside) : amount('Pᵦ', 'power', here)];
+    },
+  };
+}
+
+/** What the table says of the test, and the test of the table. */
+export const ratingRules: readonly Rule[] = [
+  ...axisOrder.map(
+    (axis): Rule => ({
+      code: 'outsideTable',
+      weight: 'stop',
+      about: aboutAxis[axis],
+      amounts: (facts) => beyondAxis(facts, axis),
+    }),
+  ),
+  {
+    // The wrong row, the wrong unit, the wrong machine, or half a machine.
+    code: 'nominalMismatch',
+    weight: 'doubt',
+    about: 'rating',
+    amounts: ({ test: { rating, nominalCapacity } }) => {
+      if (!rating || !given(nominalCapacity) || !(nominalCapacity > 0)) return null;
+      const totals = rating.rows
+        .filter(
+          ({ outdoorDryBulb, enteringWetBulb }) =>
+            Math.abs(outdoorDryBulb - ratingPoint.outdoorDryBulb) <= ratingPoint.within &&
+            Math.abs(enteringWetBulb - ratingPoint.enteringWetBulb) <= ratingPoint.within,
+        )
+        .flatMap(({ total }) => (Number.isFinite(total) ? [total as number] : []));
+      const gap = (total: number) => Math.abs(total / nominalCapacity - 1);
+      const nearest = totals.sort((a, b) => gap(a) - gap(b))[0];
+      if (nearest === undefined || gap(nearest) <= nominalGap) return null;
+      return [amount('Q', 'power', nearest), amount('Qₙ', 'power', nominalCapacity)];
+    },
+  },
+  {
+    // The middle of net and gross is taken; the amount is half of what lies between, over the expectation.
+    code: 'basisUnknown',
+    weight: 'doubt',
+    about: 'rating',
+    amounts: ({ test, rating, expected }) => {
+      const basis = test.rating?.basis;
+      if (!rating || !expected || basis === 'net' || basis === 'gross') return null;
+      return [amount('Δ', 'fraction', rating.blowers.inside / 2 / expected.total)];
+    },
+  },
+  // This system's blower power is the default for its airflow.
+  blowerRule('blowerAssumed', 'here'),
+  // The blower power inside the rating is the default for its airflow.
+  blowerRule('ratingBlowerAssumed', 'inside'),
+  // Nobody knows either: taken equal, so nothing is corrected.
+  blowerRule('blowersTakenEqual', 'both'),
+  {
+    // A machine below full speed makes less by its own choice, and no table stands for it.
+    code: 'notFullSpeed',
+    weight: 'stop',
+    about: 'outdoors',
+    amounts: ({ test: { fullSpeed } }) => (fullSpeed === 'unsure' ? [] : null),
+  },
+  {
+    // Airflow overstated, a cold spot at the supply probe, the wrong row or stage come first.
+    code: 'higherThanItCanMake',
+    weight: 'stop',
+    about: 'test',
+    amounts: ({ ratio }) =>
+      ratio && ratio.value > mostItCanMake
+        ? [amount('r', 'fraction', ratio.value), amount('rₕ', 'fraction', mostItCanMake)]
+        : null,
+  },
+];
