@@ -1,0 +1,33 @@
+import { type ChoiceKey, choices } from '~/job/choices.ts';
+import { Choices } from '~/parts/Choices.tsx';
+import { choiceWords } from '~/words/en/choices.ts';
+import { edit, job } from './store.ts';
+
+interface Props {
+  readonly of: ChoiceKey;
+  /** Only these of its values, in this order. */
+  readonly only?: readonly string[];
+  /** What counts while nobody has said otherwise, where the table of choices leaves it to the caller. */
+  readonly assumed?: string;
+}
+
+/** One choice of the job. */
+export function ChoiceField({ of: key, only, assumed }: Props) {
+  const { ask, options } = choiceWords[key];
+  const chosen = job.value.chosen[key];
+  const row = choices[key];
+  const usual = assumed ?? ('assumed' in row ? row.assumed : undefined);
+  const shown = only
+    ? Object.fromEntries(only.map((value) => [value, (options as Record<string, string>)[value] ?? value]))
+    : options;
+  return (
+    <Choices
+      id={`choice-${key}`}
+      ask={ask}
+      options={shown}
+      value={chosen ?? usual}
+      assumed={chosen === undefined && usual !== undefined}
+      onChoose={(value) => edit({ slot: 'chosen', key, to: value })}
+    />
+  );
+}

@@ -1,0 +1,42 @@
+import type { QuantityKey } from '~/job/types.ts';
+import { Echo } from '~/parts/Echo.tsx';
+import { Field } from '~/parts/Field.tsx';
+import { quantityWords } from '~/words/en/quantities.ts';
+import { typeInOther, unitWords } from '~/words/en/units.ts';
+import { echoOf, flipUnit, otherUnit, problemOf, rest, shownText, shownUnit, type } from './fields.ts';
+
+interface Props {
+  readonly of: QuantityKey;
+  readonly name?: string;
+  readonly hint?: string | undefined;
+  readonly signed?: boolean;
+  /** Leaves the sentence of what was understood to the caller, who shows one for several fields. */
+  readonly quiet?: boolean;
+}
+
+/** The field of one quantity of the job: what it shows, how it is read and where it is kept. */
+export function QuantityField({ of: key, name, hint, signed = false, quiet = false }: Props) {
+  const unit = shownUnit(key);
+  const other = otherUnit(key, unit);
+  const words = quantityWords[key];
+  const echo = quiet ? null : echoOf(key);
+  const label = name ?? words.name;
+  return (
+    <Field
+      id={`field-${key}`}
+      name={label}
+      term={words.term}
+      hint={hint ?? words.hint}
+      value={shownText(key, unit)}
+      unit={unitWords[unit].label}
+      unitSpoken={typeInOther(unitWords[unit].spoken, unitWords[other].spoken)}
+      problem={problemOf(key)}
+      signed={signed}
+      onInput={(text, input) => type(key, text, unit, input)}
+      onBlur={rest}
+      onUnit={other === unit ? undefined : () => flipUnit(key)}
+    >
+      {echo && <Echo>{echo}</Echo>}
+    </Field>
+  );
+}

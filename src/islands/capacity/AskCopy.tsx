@@ -1,0 +1,37 @@
+import { useEffect, useRef } from 'preact/hooks';
+import { demoWords } from '~/words/en/sheet.ts';
+import { refused } from '../store.ts';
+import { copyDemo, startOwn } from './start.ts';
+
+/** The demo is read-only: whoever types in it is asked what they would like instead. */
+export function AskCopy() {
+  const dialog = useRef<HTMLDialogElement>(null);
+  useEffect(() => {
+    if (refused.value) dialog.current?.showModal();
+  }, [refused.value]);
+  const close = () => {
+    refused.value = false;
+    dialog.current?.close();
+  };
+  const then = (act: () => void) => () => {
+    close();
+    act();
+  };
+  return (
+    <dialog ref={dialog} class="ask" aria-labelledby="ask-head" onClose={close}>
+      <h2 id="ask-head">{demoWords.ask}</h2>
+      <p>{demoWords.askLead}</p>
+      <div class="ask-keys">
+        <button type="button" class="action" onClick={then(startOwn)}>
+          {demoWords.own}
+        </button>
+        <button type="button" class="plain-button" onClick={then(copyDemo)}>
+          {demoWords.copy}
+        </button>
+        <button type="button" class="plain-button" onClick={close}>
+          {demoWords.stay}
+        </button>
+      </div>
+    </dialog>
+  );
+}

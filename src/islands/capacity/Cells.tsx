@@ -1,0 +1,95 @@
+import { ColumnScale, RowScale } from '~/charts/CellScale.tsx';
+import type { Cell, Grid } from '~/job/ratingGrid.ts';
+import type { Head } from '~/job/ratingHeads.ts';
+import { setCell } from '~/job/ratingTable.ts';
+import { Field } from '~/parts/Field.tsx';
+import { quantityWords } from '~/words/en/quantities.ts';
+import { ratingStep } from '~/words/en/steps.ts';
+import { unitWords } from '~/words/en/units.ts';
+import { inUnit, rest, touch, typing } from '../fields.ts';
+import { edit, job, system } from '../store.ts';
+import { cellProblem } from './cellProblem.ts';
+
+interface Props {
+  readonly grid: Grid;
+  readonly block: number;
+  readonly onHead: () => void;
+}
+
+/** The figures of one airflow block under their heads, with a dot where the readings lie between them. */
+export function Cells({ grid, block, onHead }: Props) {
+  const { outdoors, wetBulbs, at } = grid;
+  const shown = (si: number) => inUnit('entering.wetBulb', si, system.value === 'ip' ? 'degF' : 'degC');
+  return (
+    <div class="cell-grid" data-columns={outdoors.length} data-rows={wetBulbs.length}>
+      <span class="cell-corner">
+        <span>{ratingStep.outdoors}</span>
+        <span>{ratingStep.wetBulb}</span>
+      </span>
+      <div class="cell-columns">
+        {outdoors.map((head) => (
+          <HeadKey key={head.si} head={head} what={ratingStep.outdoors} onHead={onHead} />
+        ))}
+        <ColumnScale heads={outdoors.map(({ si }) => si)} at={at.outdoorDryBulb} label={shown(at.outdoorDryBulb)} />
+      </div>
+      <div class="cell-rows">
+        {wetBulbs.map((head) => (
+          <HeadKey key={head.si} head={head} what={ratingStep.wetBulb} onHead={onHead} />
+        ))}
+        <RowScale heads={wetBulbs.map(({ si }) => si)} at={at.enteringWetBulb} label={shown(at.enteringWetBulb)} />
+      </div>
+      <div class="cell-fields">
+        {wetBulbs.flatMap((row, wetBulb) =>
+          outdoors.map((column, outdoor) => (
+            <div class="cell" key={`${row.si}/${column.si}`}>
+              {grid.cells
+                .filter((cell) => cell.block === block && cell.wetBulb === wetBulb && cell.outdoors === outdoor)
+                .map((cell) => (
+                  <CellField key={cell.key} cell={cell} grid={grid} column={column} row={row} />
+                ))}
+            </div>
+          )),
+        )}
+      </div>
+    </div>
+  );
+}
+
+function HeadKey({ head, what, onHead }: { head: Head; what: string; onHead: () => void }) {
+  return (
+    <button type="button" class="unit-key head-key" aria-label={ratingStep.headName(what, head.label)} onClick={onHead}>
+      {head.label}
+    </button>
+  );
+}
+
+interface CellProps {
+  readonly cell: Cell;
+  readonly grid: Grid;
+  readonly column: Head;
+  readonly row: Head;
+}
+
+function CellField({ cell, grid, column, row }: CellProps) {
+  const name = ratingStep.cellName(quantityWords[`rating.${cell.quantity}`].name, column.label, row.label);
+  const id = `cell-${cell.key}`;
+  const write = (text: string, field: HTMLInputElement) => {
+    touch(id);
+    if (!edit(...setCell(job.value, cell, text))) field.value = cell.text;
+  };
+  const label =
+    cell.quantity === 'sensible' ? ratingStep.sensibleUnit : unitWords[grid.unit === 'btuh' ? 'mbh' : grid.unit].label;
+  return (
+    <Field
+      id={id}
+      name={name}
+      bare
+      value={cell.text}
+      unit={label}
+      unitSpoken={label}
+      problem={typing.value === id ? null : cellProblem(cell, grid.unit)}
+      onInput={write}
+      onBlur={rest}
+    />
+  );
+}

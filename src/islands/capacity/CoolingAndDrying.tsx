@@ -1,0 +1,34 @@
+import { CoolingDrying } from '~/charts/CoolingDrying.tsx';
+import { answer } from '~/words/en/answer.ts';
+import { capacityText, inUnitOf, joined, percent } from '../show.ts';
+import { assessment, system } from '../store.ts';
+import { isDesk } from './model.ts';
+import { latentUnseen } from './remarks.ts';
+
+/** How the work divides into cooling and drying. What two humidity probes cannot tell from zero is not given a number. */
+export function CoolingAndDrying() {
+  const { measured } = assessment.value;
+  if (!measured.ok) return null;
+  const { sensible, latent, sensibleHeatRatio, condensate } = measured.value;
+  const unseen = latentUnseen.value;
+  const cooling = answer.coolingOf(capacityText(sensible));
+  const drying = unseen ? answer.dryingUnseen : answer.dryingOf(capacityText(latent));
+  const share = percent(Math.min(1, sensibleHeatRatio));
+  const water = joined(inUnitOf(condensate, system.value === 'ip' ? 'lbPerHour' : 'kgPerHour', 1)).replace('/h', '');
+  return (
+    <section>
+      <h2>{answer.cooling}</h2>
+      <CoolingDrying
+        sensibleHeatRatio={unseen ? 1 : sensibleHeatRatio}
+        cooling={cooling}
+        drying={drying}
+        summary={`${cooling}, ${drying}`}
+        width={isDesk.value ? 600 : 358}
+      />
+      <p class="label quiet">
+        {unseen ? '' : `${answer.waterOf(water, share)} `}
+        <b>{answer.rough}</b>
+      </p>
+    </section>
+  );
+}

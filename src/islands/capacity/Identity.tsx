@@ -1,0 +1,56 @@
+import type { NoteKey } from '~/job/types.ts';
+import { TextField } from '~/parts/TextField.tsx';
+import { identity } from '~/words/en/sheet.ts';
+import { ChoiceField } from '../ChoiceField.tsx';
+import { edit, interpreted, job } from '../store.ts';
+
+const names = [
+  ['address', identity.address],
+  ['tester', identity.tester],
+] as const satisfies readonly (readonly [NoteKey, string])[];
+
+const models = [
+  ['outdoor.model', identity.outdoorModel],
+  ['outdoor.serial', identity.outdoorSerial],
+  ['indoor.model', identity.indoorModel],
+  ['indoor.serial', identity.indoorSerial],
+] as const satisfies readonly (readonly [NoteKey, string])[];
+
+/** Which job and which equipment: for the report, and to find the right table. */
+export function Identity() {
+  const kind = job.value.chosen['equipment.kind'];
+  return (
+    <div class="identity">
+      <p class="label quiet">{identity.lead}</p>
+      <Notes of={names} />
+      <ChoiceField of="equipment.kind" />
+      <p class="hint">{identity.notCovered}</p>
+      <ChoiceField of="blower.place" assumed={interpreted.value.test.blower.place} />
+      <div class="field-row">
+        <Notes of={models} />
+      </div>
+      {kind === 'furnaceCoil' && <Notes of={[['furnace.model', identity.furnaceModel]]} />}
+      <ChoiceField of="certifiedMatch" />
+      <Notes of={[['certificate', identity.certificate]]} />
+      <ChoiceField of="filter" />
+      <ChoiceField of="coil" />
+    </div>
+  );
+}
+
+function Notes({ of }: { of: readonly (readonly [NoteKey, string])[] }) {
+  return of.map(([key, name]) => {
+    const value = job.value.notes[key] ?? '';
+    return (
+      <TextField
+        key={key}
+        id={`note-${key}`}
+        name={name}
+        value={value}
+        onInput={(text, field) => {
+          if (!edit({ slot: 'notes', key, to: text === '' ? undefined : text })) field.value = value;
+        }}
+      />
+    );
+  });
+}

@@ -1,0 +1,45 @@
+import { sources } from '~/calc/sources.ts';
+import { Legend } from '~/parts/Legend.tsx';
+import { margin } from '~/words/en/margin.ts';
+import { inUnitOf, joined, percent, temperatureStep } from '../show.ts';
+import { assessment, interpreted, system } from '../store.ts';
+import { cellsSaid } from './cells.ts';
+
+/** The margin of a desk's sheet: the numbers of the ledger, each with its source, and how to read the lines. */
+export function Margin() {
+  const { measured, expected, ratio, entering, leaving } = assessment.value;
+  const { probeLimits, altitude, barometer } = interpreted.value.test;
+  return (
+    <aside class="sheet-margin" aria-label={margin.title}>
+      <ol class="notes">
+        {measured.ok && entering.ok && leaving.ok && (
+          <li>
+            {margin.measured(
+              joined(inUnitOf(measured.value.dryAirFlow, system.value === 'ip' ? 'lbPerHour' : 'kgPerHour', 0)),
+              joined(
+                inUnitOf(
+                  entering.value.enthalpy - leaving.value.enthalpy,
+                  system.value === 'ip' ? 'btuPerLbStep' : 'kjPerKg',
+                  2,
+                ),
+              ),
+            )}
+            <cite>{sources.airEnthalpyMethod.label}</cite>
+          </li>
+        )}
+        {expected.ok && (
+          <li>
+            {margin.expected(cellsSaid.value)}
+            <cite>{sources.makersTable.label}</cite>
+          </li>
+        )}
+        {ratio.ok && <li>{margin.ratio}</li>}
+      </ol>
+      <p class="note">
+        {altitude === null && barometer === null && `${margin.seaLevel} `}
+        {margin.limits(temperatureStep(probeLimits.dryBulb), percent(probeLimits.relativeHumidity))}
+      </p>
+      <Legend />
+    </aside>
+  );
+}

@@ -1,0 +1,22 @@
+import type { StorageTrouble } from '~/job/storage.ts';
+import { Check } from '~/parts/Echo.tsx';
+import { demoWords, storageWords } from '~/words/en/sheet.ts';
+import { keeping } from '../keep.ts';
+import { job, source } from '../store.ts';
+import { unread } from './start.ts';
+
+/** What has to be known before the first field: that figures are invented, or that nothing can be kept. */
+export function Notices() {
+  const kept = keeping.value === 'not yet' || keeping.value === 'kept';
+  const trouble = kept ? null : storageWords[keeping.value as StorageTrouble];
+  const broken = unread.value && storageWords[unread.value];
+  const invented = job.value.invented === true;
+  if (!trouble && !invented && !broken) return null;
+  return (
+    <div class="notices">
+      {invented && <p class="invented">{source.value === 'demo' ? demoWords.banner : demoWords.copyBanner}</p>}
+      {broken && <Check>{broken}</Check>}
+      {trouble && <Check>{trouble}</Check>}
+    </div>
+  );
+}

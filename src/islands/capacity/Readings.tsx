@@ -1,0 +1,79 @@
+import { addReading, listedReadings, meanReading, measuredHere, removeReading } from '~/job/readings.ts';
+import { Echo } from '~/parts/Echo.tsx';
+import { TextField } from '~/parts/TextField.tsx';
+import { echoes } from '~/words/en/echoes.ts';
+import { sheet } from '~/words/en/sheet.ts';
+import { returnAir } from '~/words/en/steps.ts';
+import { percent, temperature } from '../show.ts';
+import { edit, job } from '../store.ts';
+import { clock } from './model.ts';
+
+type Side = 'entering' | 'leaving';
+
+/** The key that moves what is typed into the list, and leaves the fields free for the next reading. */
+export function ReadingKeys({ side }: { side: Side }) {
+  return (
+    <button type="button" class="plain-button" onClick={() => edit(...addReading(job.value, side))}>
+      {sheet.anotherReading}
+    </button>
+  );
+}
+
+/** The readings kept so far, their mean, and which probe they came from. */
+export function Readings({ side }: { side: Side }) {
+  const listed = listedReadings(job.value, side);
+  const probe = job.value.notes[`${side}.probe`] ?? '';
+  if (listed.length === 0) return null;
+  const mean = meanReading(job.value, side);
+  const here = measuredHere(job.value);
+  const shown = (what: 'dryBulb' | 'relativeHumidity' | 'wetBulb', si: number) =>
+    what === 'relativeHumidity' ? percent(si) : temperature(si);
+  const now = here.some((what) => job.value.entered[`${side}.${what}`]?.text);
+  return (
+    <div>
+      <table class="ledger">
+        <caption>{returnAir.readings}</caption>
+        <tbody>
+          {listed.map(({ time, reads }, index) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: two readings may be alike in everything but their place
+            <tr key={index}>
+              <th scope="row">{clock(time)}</th>
+              {here.map((what) => {
+                const read = reads[what];
+                return (
+                  <td class="number" key={what}>
+                    {read.state === 'read' ? shown(what, read.si) : '–'}
+                  </td>
+                );
+              })}
+              <td class="source">
+                <button
+                  type="button"
+                  class="plain-button"
+                  aria-label={returnAir.remove(clock(time))}
+                  onClick={() => edit(...removeReading(job.value, side, index))}
+                >
+                  {returnAir.removeShort}
+                </button>
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <Echo>
+        {echoes.mean(
+          listed.length + (now ? 1 : 0),
+          here.map((what) => (mean[what] === null ? '–' : shown(what, mean[what]))).join(', '),
+        )}
+      </Echo>
+      <TextField
+        id={`probe-${side}`}
+        name={returnAir.probe}
+        value={probe}
+        onInput={(text, field) => {
+          if (!edit({ slot: 'notes', key: `${side}.probe`, to: text === '' ? undefined : text })) field.value = probe;
+        }}
+      />
+    </div>
+  );
+}

@@ -1,0 +1,51 @@
+import { TitleBlock } from '~/parts/TitleBlock.tsx';
+import { titleBlock } from '~/words/en/answer.ts';
+import { choiceWords } from '~/words/en/choices.ts';
+import { withUnit } from '../fields.ts';
+import { inUnitOf, joined } from '../show.ts';
+import { interpreted, job, source, system } from '../store.ts';
+import { clock } from './model.ts';
+
+/** The title block: job, system, sheet; read, place, units; by, state. */
+export function SheetBlock() {
+  const { notes, chosen, entered } = job.value;
+  const { test, assumed } = interpreted.value;
+  const kind = chosen['equipment.kind'];
+  const equipment = kind ? (choiceWords['equipment.kind'].options as Record<string, string>)[kind] : undefined;
+  const size =
+    test.nominalCapacity === null
+      ? undefined
+      : joined(inUnitOf(test.nominalCapacity, system.value === 'ip' ? 'ton' : 'kw', 1));
+  const at = entered['leaving.dryBulb']?.at ?? entered['entering.dryBulb']?.at;
+  const invented = job.value.invented === true;
+  return (
+    <TitleBlock
+      rows={[
+        { name: titleBlock.job, value: notes.address?.trim() || titleBlock.none, strong: true },
+        {
+          name: titleBlock.system,
+          value: [size, equipment?.toLowerCase()].filter(Boolean).join(', ') || titleBlock.none,
+          strong: true,
+        },
+        { name: titleBlock.sheet, value: titleBlock.sheetName, strong: true },
+        { name: titleBlock.read, value: at ? `${day(at)}, ${clock(at)}` : titleBlock.notRead },
+        {
+          name: titleBlock.place,
+          value: test.altitude === null ? titleBlock.seaLevelAssumed : withUnit('altitude', test.altitude),
+        },
+        { name: titleBlock.units, value: system.value === 'ip' ? '°F, Btu/h' : '°C, kW' },
+        { name: titleBlock.by, value: notes.tester?.trim() || titleBlock.none },
+        {
+          name: titleBlock.state,
+          value: source.value === 'demo' || invented ? titleBlock.demo : titleBlock.open(assumed.length),
+        },
+        { name: titleBlock.method, value: titleBlock.methodName },
+      ]}
+    />
+  );
+}
+
+function day(iso: string): string {
+  const date = new Date(iso);
+  return Number.isNaN(date.getTime()) ? '' : date.toLocaleDateString('en', { day: 'numeric', month: 'long' });
+}

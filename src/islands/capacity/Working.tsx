@@ -1,0 +1,61 @@
+import { useMemo } from 'preact/hooks';
+import { assess } from '~/calc/assess.ts';
+import { sources } from '~/calc/sources.ts';
+import type { Amount, Step } from '~/calc/types.ts';
+import { displayUnit, type UnitKey } from '~/job/units.ts';
+import { answer } from '~/words/en/answer.ts';
+import { stepWords } from '~/words/en/working.ts';
+import { amountIn, joined } from '../show.ts';
+import { interpreted, system } from '../store.ts';
+
+/** SI units in which the package works, where they differ from those that an SI reader is shown. */
+const worked: Readonly<Partial<Record<Amount['kind'], UnitKey>>> = { massFlow: 'kgPerS', power: 'watt' };
+
+const inSi = (amount: Amount) => joined(amountIn(amount, worked[amount.kind] ?? displayUnit[amount.kind].si));
+const inOwn = (amount: Amount) => joined(amountIn(amount, displayUnit[amount.kind].ip));
+
+/** Every result in its steps: the equation, the numbers put in, what it gives, and where it stands. */
+export function Working() {
+  const { test } = interpreted.value;
+  const steps = useMemo(() => {
+    const taken: Step[] = [];
+    assess(test, (step) => taken.push(step));
+    return taken;
+  }, [test]);
+  return (
+    <div class="working-steps">
+      <p class="label quiet">{answer.workingLead}</p>
+      <ol class="working-list">
+        {steps.map((step, index) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: the order of working is its meaning
+          <Line key={index} step={step} />
+        ))}
+      </ol>
+    </div>
+  );
+}
+
+function Line({ step }: { step: Step }) {
+  const result = inSi(step.gives);
+  const own = system.value === 'ip' ? inOwn(step.gives) : result;
+  return (
+    <li>
+      <p class="working-name">
+        <b>{stepWords(step.id)}</b> <cite>{sources[step.source].label}</cite>
+      </p>
+      <p class="working-equation">{step.equation}</p>
+      <p class="working-puts">
+        {step.puts.map((put, index) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: a symbol may be put in twice
+          <span key={index}>
+            {put.symbol} = {inSi(put)}
+          </span>
+        ))}
+      </p>
+      <p class="working-gives">
+        {step.gives.symbol} = <b>{result}</b>
+        {own !== result && ` = ${own}`}
+      </p>
+    </li>
+  );
+}

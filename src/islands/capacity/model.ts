@@ -1,0 +1,138 @@
+/** What the capacity sheet shows of a job: its open steps, the line of each, what is still needed, what the bar says. */
+import { computed, signal } from '@preact/signals';
+import { isChoice } from '~/job/choices.ts';
+import type { QuantityKey } from '~/job/types.ts';
+import { choiceWords } from '~/words/en/choices.ts';
+import { problemInBar } from '~/words/en/problems.ts';
+import { quantityWords } from '~/words/en/quantities.ts';
+import { barWords, needNames, stepNames } from '~/words/en/sheet.ts';
+import { ratingStep, sureStep } from '~/words/en/steps.ts';
+import { unitWords } from '~/words/en/units.ts';
+import { problemParts, readOf, shownText, shownUnit, typing } from '../fields.ts';
+import { capacityText, percent } from '../show.ts';
+import { assessment, interpreted, job } from '../store.ts';
+import { cellCount } from './cells.ts';
+import { stopReason } from './remarks.ts';
+
+export const steps = ['entering', 'leaving', 'airflow', 'outdoors', 'rating', 'sure'] as const;
+export type StepId = (typeof steps)[number];
+
+/** On a phone one step is open at a time, or all on request; on a desk all are. */
+export const openStep = signal<StepId | null>('entering');
+export const allOpen = signal(false);
+export const isDesk = signal(false);
+export const isOpen = (step: StepId) => isDesk.value || allOpen.value || openStep.value === step;
+
+/** A typed value with its unit, for a line of the ledger; empty when nothing is typed. */
+function lineOf(key: QuantityKey): string {
+  const unit = shownUnit(key);
+  const text = shownText(key, unit).trim();
+  if (text === '') return '';
+  const found = readOf(key);
+  const bare = found.state === 'read' && /\d\s*$/.test(text);
+  return bare ? `${text}\u00a0${unitWords[unit].label}` : text;
+}
+
+const air = (of: 'entering' | 'leaving') => {
+  const humidity = job.value.chosen.humidityAs === 'wetBulb' ? 'wetBulb' : 'relativeHumidity';
+  return [lineOf(`${of}.dryBulb`), lineOf(`${of}.${humidity}`)];
+};
+
+const optionOf = (key: 'fullSpeed' | 'sideBySide'): string => {
+  const value = job.value.chosen[key];
+  return isChoice(key, value) ? (choiceWords[key].options as Record<string, string>)[value]!.toLowerCase() : '';
+};
+
+function outdoorsLine(): string[] {
+  const speed = job.value.chosen.fullSpeed;
+  return [
+    lineOf('outdoorDryBulb'),
+    speed === undefined ? '' : speed === 'unsure' ? barWords.speedUnsure : barWords.fullSpeed,
+  ];
+}
+
+const lines: Readonly<Record<StepId, () => string>> = {
+  entering: () => air('entering').filter(Boolean).join(' · ') || barWords.notRead,
+  leaving: () => air('leaving').filter(Boolean).join(' · ') || barWords.notRead,
+  airflow: () => lineOf('airflow.volumeFlow') || barWords.notRead,
+  outdoors: () => outdoorsLine().filter(Boolean).join(' · ') || barWords.notRead,
+  rating: () => {
+    const { done, all } = cellCount.value;
+    return all === 0 ? barWords.notRead : ratingStep.of(done, all);
+  },
+  sure: () => (job.value.chosen.sideBySide ? optionOf('sideBySide') : barWords.notAsked),
+};
+
+export const lineOfStep = (step: StepId): string => lines[step]();
+
+/** At the head of an open step, on its right: what is taken for granted there. */
+export function asideOf(step: StepId): string | undefined {
+  if (step === 'sure') return sureStep.line(lineOf('line') || barWords.lineDefault);
+  const at = step === 'entering' || step === 'leaving' ? job.value.entered[`${step}.dryBulb`]?.at : undefined;
+  return at ? barWords.readAt(clock(at)) : undefined;
+}
+
+export function clock(iso: string): string {
+  const date = new Date(iso);
+  return Number.isNaN(date.getTime())
+    ? ''
+    : date.toLocaleTimeString('en', { hour: '2-digit', minute: '2-digit', hour12: false });
+}
+
+/** The fields that the measured figure still waits for, in the order of the sheet, by the names of `assess`. */
+export const measuredNeeds = computed(() => waitingOf(assessment.value.measured));
+export const expectedNeeds = computed(() => waitingOf(assessment.value.expected));
+
+function waitingOf(outcome: { ok: boolean; waiting?: readonly string[] }): readonly string[] {
+  return outcome.ok ? [] : (outcome.waiting ?? []);
+}
+
+export const needText = (needs: readonly string[]): string => needs.map((need) => needNames[need] ?? need).join(', ');
+
+/** How many values are taken for granted: shown wherever a figure stands. */
+export const assumedCount = computed(() => interpreted.value.assumed.length);
+
+export interface Bar {
+  readonly big: string;
+  /** A smaller word behind the big figure. */
+  readonly after?: string;
+  readonly sentence: boolean;
+  readonly small: string;
+  /** The field to go to when the bar is tapped; else the answer. */
+  readonly field?: QuantityKey;
+}
+
+const firstProblem = computed(() => {
+  const found = interpreted.value.problems.find(({ key }) => key !== typing.value && key in quantityWords);
+  return found ? (found.key as QuantityKey) : null;
+});
+
+/** What the bar says. Bad figures first, then what is missing, then the best that can be said. */
+export const bar = computed((): Bar => {
+  const bad = firstProblem.value;
+  if (bad) {
+    const big = `${barWords.check} ${quantityWords[bad].inSentence}`;
+    return { big, sentence: true, small: problemInBar(problemParts(bad)), field: bad };
+  }
+  const { measured, ratio } = assessment.value;
+  if (!measured.ok) return waitingBar(measured.problem !== null);
+  const stop = stopReason.value;
+  if (stop && typing.value === null) return { big: barWords.noVerdict, sentence: true, small: stop.short };
+  if (ratio.ok) {
+    const asked = job.value.chosen.sideBySide !== undefined;
+    const small = asked ? barWords.noRange : barWords.noVerdictYet;
+    return { big: percent(ratio.value.value), after: barWords.ofWhatItShould, sentence: false, small };
+  }
+  const small = [barWords.measuredNow, assumedCount.value > 0 && barWords.assumed(assumedCount.value)];
+  return { big: capacityText(measured.value.total), sentence: false, small: small.filter(Boolean).join(' · ') };
+});
+
+function waitingBar(problem: boolean): Bar {
+  if (problem) return { big: barWords.cannotBe, sentence: true, small: barWords.cannotBeSmall };
+  const needs = measuredNeeds.value;
+  const nothing = Object.keys(job.value.entered).length === 0;
+  if (nothing) return { big: barWords.start, sentence: true, small: barWords.fiveFigures };
+  return { big: barWords.stillNeeded, sentence: true, small: needText(needs) };
+}
+
+export const nameOfStep = (step: StepId) => stepNames[step];

@@ -1,0 +1,66 @@
+import type { QuantityKey } from '~/job/types.ts';
+import { Caution } from '~/parts/Caution.tsx';
+import { Echo } from '~/parts/Echo.tsx';
+import { echoes } from '~/words/en/echoes.ts';
+import { returnAir, supplyAir } from '~/words/en/steps.ts';
+import { readOf, typing } from '../../fields.ts';
+import { QuantityField } from '../../QuantityField.tsx';
+import { percent, temperature, temperatureStep } from '../../show.ts';
+import { assessment, edit, job } from '../../store.ts';
+import { ReadingKeys, Readings } from '../Readings.tsx';
+import { Remarks } from '../Remarks.tsx';
+import { StepFrame } from '../StepFrame.tsx';
+
+type Side = 'entering' | 'leaving';
+
+/** Steps 1 and 2: what a probe shows before and after the coil. */
+export function AirStep({ side }: { side: Side }) {
+  const wetBulb = job.value.chosen.humidityAs === 'wetBulb';
+  const humidity: QuantityKey = `${side}.${wetBulb ? 'wetBulb' : 'relativeHumidity'}`;
+  const switchKind = () => edit({ slot: 'chosen', key: 'humidityAs', to: wetBulb ? 'relativeHumidity' : 'wetBulb' });
+  return (
+    <StepFrame step={side} tools={<ReadingKeys side={side} />}>
+      {side === 'leaving' && <Caution>{supplyAir.caution}</Caution>}
+      <div class="field-row">
+        <QuantityField of={`${side}.dryBulb`} />
+        <QuantityField of={humidity} />
+      </div>
+      <Understood side={side} />
+      <Remarks about={side} />
+      {side === 'entering' && (
+        <div class="tools">
+          <button type="button" class="plain-button" onClick={switchKind}>
+            {wetBulb ? returnAir.humidityInstead : returnAir.wetBulbInstead}
+          </button>
+        </div>
+      )}
+      <Readings side={side} />
+    </StepFrame>
+  );
+}
+
+/** The other face of the humidity, the difference to the return, and what was typed before a switch of instrument. */
+function Understood({ side }: { side: Side }) {
+  if (typing.value?.startsWith(side)) return <Echo>{'\u00a0'}</Echo>;
+  const said = [humiditySaid(side), side === 'leaving' && difference()].filter(Boolean);
+  return said.length === 0 ? null : <Echo>{said.join(' ')}</Echo>;
+}
+
+function humiditySaid(side: Side): string | false {
+  const state = assessment.value[side];
+  const wetBulb = job.value.chosen.humidityAs === 'wetBulb';
+  if (state.ok)
+    return wetBulb
+      ? echoes.isHumidity(percent(state.value.relativeHumidity))
+      : echoes.isWetBulb(temperature(state.value.wetBulb));
+  const before = readOf(`${side}.${wetBulb ? 'relativeHumidity' : 'wetBulb'}`);
+  if (before.state !== 'read') return false;
+  return returnAir.otherTyped(wetBulb ? percent(before.si) : temperature(before.si));
+}
+
+function difference(): string | false {
+  const { entering, leaving } = assessment.value;
+  if (!entering.ok || !leaving.ok) return false;
+  const drop = entering.value.dryBulb - leaving.value.dryBulb;
+  return drop >= 0 ? echoes.cooler(temperatureStep(drop)) : echoes.warmer(temperatureStep(-drop));
+}

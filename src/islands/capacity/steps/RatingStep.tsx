@@ -1,0 +1,123 @@
+import { useState } from 'preact/hooks';
+import type { Cell, Grid } from '~/job/ratingGrid.ts';
+import { Echo } from '~/parts/Echo.tsx';
+import { echoes } from '~/words/en/echoes.ts';
+import { quantityWords } from '~/words/en/quantities.ts';
+import { ratingStep } from '~/words/en/steps.ts';
+import { ChoiceField } from '../../ChoiceField.tsx';
+import { typing } from '../../fields.ts';
+import { QuantityField } from '../../QuantityField.tsx';
+import { capacityText, temperature } from '../../show.ts';
+import { assessment, edit, job } from '../../store.ts';
+import { Cells } from '../Cells.tsx';
+import { cellsSaid, grid } from '../cells.ts';
+import { Heads } from '../Heads.tsx';
+import { Remarks } from '../Remarks.tsx';
+import { StepFrame } from '../StepFrame.tsx';
+
+/** Step 5: the one to four figures of the maker's table that lie around this test. */
+export function RatingStep() {
+  const [heads, setHeads] = useState(false);
+  const here = grid.value;
+  return (
+    <StepFrame
+      step="rating"
+      tools={here.state === 'ready' ? <Tools heads={heads} onHeads={() => setHeads(!heads)} /> : null}
+    >
+      <div class="field-row">
+        <QuantityField of="nominalCapacity" />
+        <QuantityField of="rating.airflow" />
+      </div>
+      {here.state === 'ready' ? (
+        <>
+          <p class="step-say">{copySentence(here)}</p>
+          {here.airflows.map((_, block) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: the number of a block is its name
+            <Block key={block} grid={here} block={block} onHead={() => setHeads(true)} />
+          ))}
+          <Understood grid={here} />
+          {heads && <Heads />}
+        </>
+      ) : (
+        <p class="step-say">
+          {ratingStep.waiting(here.needs.map((key) => quantityWords[key].inSentence).join(ratingStep.and))}
+        </p>
+      )}
+      <Remarks about="rating" />
+      <ChoiceField of="rating.basis" />
+      <details class="fold">
+        <summary>{ratingStep.blowerFold}</summary>
+        <div class="field-row">
+          <QuantityField of="rating.blowerPower" />
+          <QuantityField of="blower.power" />
+        </div>
+      </details>
+    </StepFrame>
+  );
+}
+
+function copySentence(here: Grid): string {
+  const count = here.outdoors.length * here.wetBulbs.length * here.airflows.length;
+  const word = ratingStep.counts[count] ?? ratingStep.many(count);
+  return ratingStep.copy(
+    word,
+    temperature(here.at.outdoorDryBulb),
+    temperature(here.at.enteringWetBulb),
+    cellsSaid.value,
+  );
+}
+
+function Block({ grid: here, block, onHead }: { grid: Grid; block: number; onHead: () => void }) {
+  return (
+    <>
+      {block === 1 && <QuantityField of="rating.airflowSecond" />}
+      <Cells grid={here} block={block} onHead={onHead} />
+    </>
+  );
+}
+
+/** How the last figure was read, and what the system should make. */
+function Understood({ grid: here }: { grid: Grid }) {
+  if (typing.value?.startsWith('cell')) return <Echo>{'\u00a0'}</Echo>;
+  const { expected } = assessment.value;
+  const last = here.cells.findLast(({ read }) => read.state === 'read' && !read.plain);
+  const said = [
+    expected.ok && echoes.should(capacityText(expected.value.total)),
+    expected.ok && expected.value.outside.length > 0 && ratingStep.extended,
+    last && readSentence(last),
+  ].filter(Boolean);
+  return said.length === 0 ? null : <Echo>{said.join(' ')}</Echo>;
+}
+
+function readSentence({ text, quantity, read }: Cell): string {
+  if (read.state !== 'read') return '';
+  const share = quantity === 'sensible' && read.unit === 'fraction';
+  return (share ? ratingStep.shareOf : ratingStep.readAs)(text.trim(), capacityText(read.si));
+}
+
+function Tools({ heads, onHeads }: { heads: boolean; onHeads: () => void }) {
+  const { chosen } = job.value;
+  const sensible = chosen['rating.withSensible'] === 'yes';
+  const two = chosen['rating.blocks'] === 'two';
+  return (
+    <>
+      <button type="button" class="plain-button" aria-expanded={heads ? 'true' : 'false'} onClick={onHeads}>
+        {heads ? ratingStep.lessRows : ratingStep.otherRows}
+      </button>
+      <button
+        type="button"
+        class="plain-button"
+        onClick={() => edit({ slot: 'chosen', key: 'rating.withSensible', to: sensible ? 'no' : 'yes' })}
+      >
+        {sensible ? ratingStep.dropSensible : ratingStep.addSensible}
+      </button>
+      <button
+        type="button"
+        class="plain-button"
+        onClick={() => edit({ slot: 'chosen', key: 'rating.blocks', to: two ? 'one' : 'two' })}
+      >
+        {two ? ratingStep.dropBlock : ratingStep.addBlock}
+      </button>
+    </>
+  );
+}

@@ -1,0 +1,33 @@
+import { sureStep } from '~/words/en/steps.ts';
+import { ChoiceField } from '../../ChoiceField.tsx';
+import { QuantityField } from '../../QuantityField.tsx';
+import { percent, temperatureStep } from '../../show.ts';
+import { interpreted, job } from '../../store.ts';
+import { Remarks } from '../Remarks.tsx';
+import { StepFrame } from '../StepFrame.tsx';
+
+/** Step 6: whether the probes were checked against each other, and the line that was agreed on. */
+export function SureStep() {
+  const { dryBulb, relativeHumidity } = interpreted.value.test.probeLimits;
+  const checked = job.value.chosen.sideBySide === 'yes';
+  return (
+    <StepFrame step="sure">
+      <ChoiceField of="sideBySide" />
+      {checked ? (
+        <>
+          <div class="field-row">
+            <QuantityField of="sideBySide.dryBulb" signed />
+            <QuantityField of="sideBySide.humidity" signed />
+          </div>
+          <p class="hint">{sureStep.difference}</p>
+        </>
+      ) : (
+        <p class="hint">{sureStep.how}</p>
+      )}
+      <QuantityField of="line" />
+      <p class="hint">{sureStep.limits(temperatureStep(dryBulb), percent(relativeHumidity))}</p>
+      <p>{sureStep.none}</p>
+      <Remarks about="test" />
+    </StepFrame>
+  );
+}

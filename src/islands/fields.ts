@@ -1,0 +1,123 @@
+/** How a quantity of the job is shown and typed, the same on every worksheet. */
+import { batch, computed, signal } from '@preact/signals';
+import { typed } from '~/job/edit.ts';
+import { format } from '~/job/format.ts';
+import { quantityOf } from '~/job/quantities.ts';
+import { type Read, read } from '~/job/read.ts';
+import type { QuantityKey, System, UnitKey } from '~/job/types.ts';
+import { echoes } from '~/words/en/echoes.ts';
+import { type ProblemParts, problemWords } from '~/words/en/problems.ts';
+import { quantityWords } from '~/words/en/quantities.ts';
+import { unitWords } from '~/words/en/units.ts';
+import { edit, interpreted, job, system } from './store.ts';
+
+/** The fields that are typed in the other system's unit, for as long as the page stands. */
+const flipped = signal<ReadonlySet<QuantityKey>>(new Set());
+/** The field under the fingers; what is said of it waits until they rest. */
+export const typing = signal<string | null>(null);
+const pause = 900;
+let timer: ReturnType<typeof setTimeout> | undefined;
+
+const other = (of: System): System => (of === 'ip' ? 'si' : 'ip');
+
+export function shownUnit(key: QuantityKey): UnitKey {
+  const quantity = quantityOf(key);
+  return quantity[flipped.value.has(key) ? other(system.value) : system.value];
+}
+
+export function otherUnit(key: QuantityKey, unit: UnitKey): UnitKey {
+  const { ip, si } = quantityOf(key);
+  return unit === ip ? si : ip;
+}
+
+export function flipUnit(key: QuantityKey): void {
+  const next = new Set(flipped.value);
+  if (!next.delete(key)) next.add(key);
+  flipped.value = next;
+}
+
+/** What was typed, as it was typed; in another unit than it was typed in, the number converted; nonsense as it stands. */
+export function shownText(key: QuantityKey, unit: UnitKey): string {
+  const entered = job.value.entered[key];
+  if (!entered || entered.unit === unit) return entered?.text ?? '';
+  const found = readOf(key);
+  return found.state === 'read' ? inUnit(key, found.si, unit) : entered.text;
+}
+
+export function readOf(key: QuantityKey): Read {
+  const entered = job.value.entered[key];
+  return entered ? read(entered.text, key, entered.unit) : { state: 'empty' };
+}
+
+/** A number of a quantity in a unit, with the decimals that the quantity has in that unit's system. */
+export function inUnit(key: QuantityKey, si: number, unit: UnitKey): string {
+  const quantity = quantityOf(key);
+  return format(si, unit, unit === quantity.ip ? quantity.decimals.ip : quantity.decimals.si);
+}
+
+/** The same with the unit behind it. */
+export function withUnit(key: QuantityKey, si: number, unit: UnitKey = shownUnit(key)): string {
+  return `${inUnit(key, si, unit)}\u00a0${unitWords[unit].label}`;
+}
+
+/** Keeps what was typed; puts the field back when the job is only to be looked at. */
+export function type(key: QuantityKey, text: string, unit: UnitKey, input?: HTMLInputElement): void {
+  const kept = batch(() => {
+    touch(key);
+    return edit(typed(job.value, key, text, unit, new Date().toISOString()));
+  });
+  if (!kept && input) input.value = shownText(key, unit);
+}
+
+/** Says that somebody types in a field: what is said of it holds back for a moment. */
+export function touch(name: string): void {
+  typing.value = name;
+  clearTimeout(timer);
+  timer = setTimeout(rest, pause);
+}
+
+export function rest(): void {
+  clearTimeout(timer);
+  typing.value = null;
+}
+
+const problems = computed(() => new Map(interpreted.value.problems.map((problem) => [problem.key, problem])));
+
+const shortened = (text: string) => (text.length > 24 ? `${text.slice(0, 23)}…` : text);
+
+/** What the sentences about a field that cannot be used are made of. */
+export function problemParts(key: QuantityKey): ProblemParts {
+  const unit = shownUnit(key);
+  const { kind, usual, possible } = quantityOf(key);
+  const label = unitWords[unit].label;
+  const entered = job.value.entered[key];
+  const bare = entered && /\d\s*$/.test(entered.text) ? `\u00a0${unitWords[entered.unit].label}` : '';
+  return {
+    text: `${shortened(entered?.text.trim() ?? '')}${bare}`,
+    name: quantityWords[key].inSentence,
+    low: inUnit(key, possible[0], unit),
+    high: `${inUnit(key, possible[1], unit)}\u00a0${label}`,
+    usual: `${inUnit(key, usual[0], unit)} to ${inUnit(key, usual[1], unit)}\u00a0${label}`,
+    kind,
+  };
+}
+
+/** The sentence beside a field that cannot be used; `null` while it is being typed, or when there is nothing to say. */
+export function problemOf(key: QuantityKey): string | null {
+  const problem = problems.value.get(key);
+  if (!problem || typing.value === key) return null;
+  return problemWords[problem.code]?.(problemParts(key)) ?? problem.code;
+}
+
+/** What was understood, where that is not the bare face of what was typed. */
+export function echoOf(key: QuantityKey): string | null {
+  const entered = job.value.entered[key];
+  if (!entered || typing.value === key) return null;
+  const found = readOf(key);
+  if (found.state !== 'read') return null;
+  if (!found.plain)
+    return echoes.readAs(withUnit(key, found.si, found.unit === entered.unit ? entered.unit : shownUnit(key)));
+  return entered.unit === shownUnit(key)
+    ? null
+    : echoes.typedAs(`${entered.text.trim()} ${unitWords[entered.unit].label}`);
+}

@@ -1,0 +1,22 @@
+import type { ComponentType } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+
+/** A component that is fetched when it is first drawn, and draws nothing until it is there. */
+export function lazy(load: () => Promise<ComponentType>): ComponentType {
+  let fetched: ComponentType | undefined;
+  return function Late() {
+    const [ready, setReady] = useState<{ readonly part: ComponentType } | undefined>(fetched && { part: fetched });
+    useEffect(() => {
+      if (ready) return;
+      let here = true;
+      void load().then((part) => {
+        fetched = part;
+        if (here) setReady({ part });
+      });
+      return () => {
+        here = false;
+      };
+    }, [ready]);
+    return ready ? <ready.part /> : null;
+  };
+}

@@ -1,0 +1,109 @@
+/** SI amounts as a person reads them in the system of the page: the same rounding wherever a kind of figure stands. */
+import type { Amount, Kind } from '~/calc/types.ts';
+import { format } from '~/job/format.ts';
+import type { System, UnitKey } from '~/job/types.ts';
+import { differenceUnit, displayUnit, fromSi } from '~/job/units.ts';
+import { unitWords } from '~/words/en/units.ts';
+import { system } from './store.ts';
+
+/** A number and its unit apart, for ledgers. */
+export interface Shown {
+  readonly number: string;
+  readonly unit: string;
+}
+
+export const joined = ({ number, unit }: Shown) => (unit === '' ? number : `${number}\u00a0${unit}`);
+
+/** A capacity to three figures: 29,400 Btu/h or 8.61 kW. More would promise what no field reading holds. */
+export function capacity(watts: number, of: System = system.value): Shown {
+  const unit: UnitKey = displayUnit.power[of];
+  const value = fromSi(watts, unit);
+  const size = Math.floor(Math.log10(Math.max(Math.abs(value), 1e-9)));
+  const step = 10 ** Math.max(size - 2, of === 'ip' ? 2 : -2);
+  const rounded = Math.round(value / step) * step;
+  const decimals = Math.max(0, Math.min(2, -Math.round(Math.log10(step))));
+  return { number: plain(rounded, decimals), unit: unitWords[unit].label };
+}
+
+export const capacityText = (watts: number) => joined(capacity(watts));
+
+/** A share in whole percent. */
+export const percent = (fraction: number) => `${plain(fraction * 100, 0)}\u00a0%`;
+
+const decimalsOf: Readonly<Partial<Record<UnitKey, number>>> = {
+  degF: 1,
+  degC: 1,
+  degFStep: 1,
+  degCStep: 1,
+  percent: 0,
+  cfm: 0,
+  ls: 0,
+  lbPerHour: 1,
+  kgPerHour: 1,
+  btuh: 0,
+  kw: 2,
+  psi: 2,
+  kpa: 1,
+};
+
+/** Any amount in a given unit with the decimals usual for it. */
+export function inUnitOf(si: number, unit: UnitKey, decimals = decimalsOf[unit] ?? 2): Shown {
+  return { number: format(si, unit, decimals), unit: unitWords[unit].label };
+}
+
+export function ofKind(kind: Kind, si: number): Shown {
+  return inUnitOf(si, displayUnit[kind][system.value]);
+}
+
+export const temperature = (si: number) => joined(ofKind('temperature', si));
+export const temperatureStep = (si: number) =>
+  joined(inUnitOf(si, differenceUnit(displayUnit.temperature[system.value])));
+
+/** The first amount of a remark or step with a symbol, in words. */
+export function amountText(amounts: readonly Amount[], index: number): string {
+  const amount = amounts[index];
+  return amount ? joined(ofKind(amount.kind, amount.value)) : '';
+}
+
+function plain(value: number, decimals: number): string {
+  return format(value, 'count', decimals);
+}
+
+/** Airflow for each ton, or for each kilowatt. */
+export const perCapacity = (si: number) => joined(inUnitOf(si, system.value === 'ip' ? 'cfmPerTon' : 'lsPerKw', 0));
+
+/** Digits that working shows of each unit: enough to follow the arithmetic by hand. */
+const workingDecimals: Readonly<Partial<Record<UnitKey, number>>> = {
+  degF: 2,
+  degC: 2,
+  degFStep: 2,
+  degCStep: 2,
+  percent: 2,
+  watt: 0,
+  btuh: 0,
+  kgPerS: 4,
+  lbPerHour: 2,
+  gPerKg: 3,
+  grainsPerLb: 2,
+  m3PerKg: 4,
+  ft3PerLb: 3,
+  kgPerM3: 4,
+  kpa: 3,
+  one: 4,
+};
+
+/** An amount of working. */
+export function amountIn({ value }: Amount, unit: UnitKey): Shown {
+  return inUnitOf(value, unit, workingDecimals[unit] ?? 3);
+}
+
+/** An amount of a remark: rounded for a sentence. */
+export function remarkAmount({ kind, value }: Amount): Shown {
+  if (kind === 'power' && Math.abs(value) >= 2000) return capacity(value);
+  if (kind === 'power') return inUnitOf(value, 'watt', 0);
+  if (kind === 'fraction' && Math.abs(value) < 0.1) return inUnitOf(value, 'percent', 1);
+  if (kind === 'ratio') return inUnitOf(value, 'one', 2);
+  if (kind === 'pressure')
+    return inUnitOf(value, system.value === 'ip' ? 'inHg' : 'hpa', system.value === 'ip' ? 2 : 0);
+  return ofKind(kind, value);
+}

@@ -1,0 +1,51 @@
+/**
+ * The one mutable thing on a page. `edit` is the only way in; everything else follows from the job: text becomes SI in
+ * `interpreted`, SI becomes results in `assessment`. The first render is the empty job on server and browser alike; the
+ * kept job is loaded after hydration.
+ */
+import { batch, computed, signal } from '@preact/signals';
+import { assess } from '../calc/assess.ts';
+import { applyEdits, emptyJob } from '../job/edit.ts';
+import { toTest } from '../job/toTest.ts';
+import type { Edit, Job, System } from '../job/types.ts';
+import { keep } from './keep.ts';
+
+export type Source = 'own' | 'demo';
+
+export const job = signal<Job>(emptyJob(''));
+/** The demo is looked at, not written on. */
+export const source = signal<Source>('own');
+export const system = signal<System>('ip');
+/** False until the kept job has been looked for: nothing may be judged, or said to be missing, before that. */
+export const loaded = signal(false);
+/** Edits that somebody tried to make on the demo. */
+export const refused = signal(false);
+
+export const interpreted = computed(() => toTest(job.value));
+export const assessment = computed(() => assess(interpreted.value.test));
+
+/** Applies edits and keeps them. False when the job is only to be looked at: the caller puts its field back. */
+export function edit(...edits: readonly Edit[]): boolean {
+  if (source.value === 'demo') {
+    refused.value = true;
+    return false;
+  }
+  job.value = applyEdits(job.value, edits);
+  keep(job.value, edits);
+  return true;
+}
+
+/** Puts another job on the page, whole. */
+export function show(next: Job, from: Source): void {
+  batch(() => {
+    job.value = next;
+    source.value = from;
+    refused.value = false;
+    loaded.value = true;
+  });
+}
+
+/** Edits made to the same job in another tab: applied here, not kept again. */
+export function merge(edits: readonly Edit[]): void {
+  job.value = applyEdits(job.value, edits);
+}

@@ -1,0 +1,28 @@
+import type { ComponentChildren } from 'preact';
+
+export interface AnswerBarProps {
+  readonly big: ComponentChildren;
+  /** A sentence is set smaller than a figure. */
+  readonly sentence: boolean;
+  readonly small: string;
+  readonly next: string;
+  readonly onAnswer: () => void;
+  readonly onNext: () => void;
+}
+
+/** The answer so far, always in view above the keyboard, and the one key that leads on. */
+export function AnswerBar({ big, sentence, small, next, onAnswer, onNext }: AnswerBarProps) {
+  return (
+    <div class="answer-bar" role="region" aria-label="The answer so far">
+      <div>
+        <button type="button" class="answer-key" onClick={onAnswer}>
+          <b class={sentence ? 'sentence' : undefined}>{big}</b>
+          <span>{small}</span>
+        </button>
+        <button type="button" class="next" onClick={onNext}>
+          {next}
+        </button>
+      </div>
+    </div>
+  );
+}

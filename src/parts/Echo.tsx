@@ -1,0 +1,19 @@
+import type { ComponentChildren } from 'preact';
+
+/** What follows from a field, or how it was read: one line under it, led by a drawn corner. */
+export function Echo({ id, children }: { id?: string; children: ComponentChildren }) {
+  return (
+    <p class="echo" {...(id && { id })}>
+      {children}
+    </p>
+  );
+}
+
+/** What is wrong with a field, what is usual and what to do. A thick rule at its left, never a colour. */
+export function Check({ id, children }: { id?: string; children: ComponentChildren }) {
+  return (
+    <p class="check" {...(id && { id })}>
+      <b>Check:</b> {children}
+    </p>
+  );
+}

@@ -1,0 +1,74 @@
+import type { ComponentChildren } from 'preact';
+import { Check } from './Echo.tsx';
+
+export interface FieldProps {
+  readonly id: string;
+  readonly name: string;
+  readonly term?: string | undefined;
+  readonly hint?: string | undefined;
+  readonly value: string;
+  readonly unit: string;
+  /** How the key beside the value is spoken: what a tap does. */
+  readonly unitSpoken: string;
+  readonly problem?: string | null;
+  /** A quantity that may be negative gets a key for the sign: phone keyboards for numbers often have none. */
+  readonly signed?: boolean;
+  /** Names the row heads of a cell that has no label of its own. */
+  readonly bare?: boolean;
+  readonly onInput: (text: string, input: HTMLInputElement) => void;
+  readonly onBlur?: () => void;
+  /** Absent where a field has one unit only. */
+  readonly onUnit?: (() => void) | undefined;
+  readonly children?: ComponentChildren;
+}
+
+/** A number to type, with its label above, its unit as a key, and a sentence below when it cannot be read. */
+export function Field(props: FieldProps) {
+  const { id, name, term, hint, value, unit, unitSpoken, problem, signed, bare, onInput, onBlur, onUnit } = props;
+  const described = [hint && `${id}-hint`, problem && `${id}-check`].filter(Boolean).join(' ');
+  const flip = () =>
+    onInput(value.startsWith('-') || value.startsWith('−') ? value.slice(1) : `-${value}`, {} as never);
+  return (
+    <div class={bare ? 'field field-bare' : 'field'} data-bad={problem ? '' : undefined}>
+      <label for={id} class={bare ? 'spoken' : undefined}>
+        {name} {term && <small>({term})</small>}
+      </label>
+      <div class="field-box">
+        {signed && (
+          <button type="button" class="unit-key" onClick={flip} aria-label={`Change the sign of: ${name}`}>
+            +/−
+          </button>
+        )}
+        <input
+          id={id}
+          type="text"
+          inputMode="decimal"
+          enterKeyHint="next"
+          autocomplete="off"
+          autocorrect="off"
+          spellcheck={false}
+          maxLength={200}
+          value={value}
+          aria-invalid={problem ? 'true' : undefined}
+          aria-describedby={described || undefined}
+          onInput={(event) => onInput(event.currentTarget.value, event.currentTarget)}
+          onBlur={onBlur}
+        />
+        {onUnit ? (
+          <button type="button" class="unit-key" onClick={onUnit} aria-label={unitSpoken}>
+            {unit}
+          </button>
+        ) : (
+          <span class="unit-fixed">{unit}</span>
+        )}
+      </div>
+      {hint && (
+        <p class="hint" id={`${id}-hint`}>
+          {hint}
+        </p>
+      )}
+      {problem && <Check id={`${id}-check`}>{problem}</Check>}
+      {props.children}
+    </div>
+  );
+}

@@ -1,0 +1,58 @@
+import type { ComponentChildren } from 'preact';
+
+export interface StepProps {
+  readonly id: string;
+  readonly number: number;
+  readonly name: string;
+  readonly term?: string;
+  readonly mark?: ComponentChildren;
+  /** What the closed line shows at its right. */
+  readonly summary: string;
+  readonly aside?: string | undefined;
+  readonly open: boolean;
+  /** On a desk every step is open, so its head is a heading and not a key. */
+  readonly fixed: boolean;
+  readonly onToggle: () => void;
+  readonly children: ComponentChildren;
+}
+
+/** A step of a sheet: one ledger line when closed, a section between two rules when open. */
+export function Step(props: StepProps) {
+  const { id, number, name, term, mark, summary, aside, open, fixed, onToggle, children } = props;
+  const title = (
+    <>
+      <span class="step-number">{number}</span>
+      <span class="step-name">
+        {name}
+        {mark}
+        {term && open && <small>({term})</small>}
+      </span>
+    </>
+  );
+  return (
+    <section class="step" id={id} data-open={open ? '' : undefined} aria-labelledby={`${id}-head`}>
+      <h2 id={`${id}-head`} class="step-head">
+        {fixed ? (
+          <span class="step-key">
+            {title}
+            <span class="step-aside">{aside}</span>
+          </span>
+        ) : (
+          <button
+            type="button"
+            class="step-key"
+            aria-expanded={open ? 'true' : 'false'}
+            aria-controls={`${id}-body`}
+            onClick={onToggle}
+          >
+            {title}
+            <span class={open ? 'step-aside' : 'step-summary'}>{open ? aside : summary}</span>
+          </button>
+        )}
+      </h2>
+      <div class="step-body" id={`${id}-body`}>
+        {children}
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,17 @@
+export interface TitleBlockProps {
+  readonly rows: readonly { readonly name: string; readonly value: string; readonly strong?: boolean }[];
+}
+
+/** Who, what, where and when, in the corner of the sheet as on every drawing. */
+export function TitleBlock({ rows }: TitleBlockProps) {
+  return (
+    <dl class="title-block">
+      {rows.map(({ name, value, strong }) => (
+        <div key={name}>
+          <dt>{name}</dt>
+          <dd>{strong ? <b>{value}</b> : value}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}

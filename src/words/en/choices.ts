@@ -1,0 +1,102 @@
+/** What stands on the buttons of every choice, under the key of the table of choices. */
+import type { ChoiceKey } from '../../job/types.ts';
+
+export interface ChoiceWords {
+  readonly ask: string;
+  readonly options: Readonly<Record<string, string>>;
+}
+
+export const choiceWords = {
+  humidityAs: {
+    ask: 'What do the probes show?',
+    options: { relativeHumidity: 'Humidity', wetBulb: 'Wet bulb' },
+  },
+  'airflow.method': {
+    ask: 'How did you get it?',
+    options: {
+      readout: 'Control’s readout',
+      fanTable: 'Fan table and static pressure',
+      flowGrid: 'Flow grid',
+      hood: 'Hood at the returns',
+      traverse: 'Traverse, Pitot or vane',
+      hotWireTraverse: 'Traverse, hot-wire',
+      temperatureRise: 'Temperature rise',
+      unsure: 'Not sure',
+    },
+  },
+  'airflow.place': {
+    ask: 'Where does this airflow hold?',
+    options: { entering: 'At the return', leaving: 'At the supply', unsure: 'Not sure' },
+  },
+  'airflow.kind': {
+    ask: 'Which kind of airflow?',
+    options: { actual: 'As it moves there (actual)', standard: 'As standard air', unsure: 'Not sure' },
+  },
+  fullSpeed: {
+    ask: 'Is it at full speed?',
+    options: {
+      oneSpeed: 'Yes, one speed',
+      highStage: 'Yes, high stage',
+      held: 'Yes, held in test mode',
+      unsure: 'No or not sure',
+    },
+  },
+  'rating.series': {
+    ask: 'Wet-bulb rows in your table',
+    options: {
+      '57': '57 62 67 72 °F',
+      '59': '59 63 67 71 °F',
+      '15': '15 17 19 21 23 °C',
+      '14': '14 16 18 19 20 22 24 °C',
+      other: 'Other',
+    },
+  },
+  'rating.basis': {
+    ask: 'Is the blower’s heat already taken off?',
+    options: { net: 'Yes (net)', gross: 'No (gross)', unsure: 'It doesn’t say' },
+  },
+  'rating.unit': {
+    ask: 'The table is printed in',
+    options: { btuh: 'Btu/h or MBh', kw: 'kW', ton: 'tons' },
+  },
+  'equipment.kind': {
+    ask: 'What kind of equipment?',
+    options: {
+      airHandler: 'Air handler',
+      furnaceCoil: 'Furnace with cased coil',
+      packaged: 'Packaged unit',
+      ductedMiniSplit: 'Ducted mini-split',
+    },
+  },
+  'blower.place': {
+    ask: 'Where is the blower?',
+    options: {
+      'after coil': 'After the coil',
+      'before coil': 'Before the coil',
+      'outside probes': 'Not between the probes',
+    },
+  },
+  certifiedMatch: {
+    ask: 'Is this indoor and outdoor pair a certified match?',
+    options: { yes: 'Yes', no: 'No', unsure: 'Not sure' },
+  },
+  'stage.heldBy': {
+    ask: 'How is it held at full speed?',
+    options: { thermostat: 'Thermostat', testMode: 'Test mode', serviceTool: 'Service tool', other: 'Other' },
+  },
+  filter: { ask: 'Filter', options: { clean: 'Clean', dirty: 'Dirty', unsure: 'Not seen' } },
+  coil: { ask: 'Indoor coil', options: { clean: 'Clean', dirty: 'Dirty', iced: 'Iced', unsure: 'Not seen' } },
+  sideBySide: {
+    ask: 'Did you check the two probes side by side today?',
+    options: { yes: 'Yes, type the difference', no: 'No', unsure: 'Not sure' },
+  },
+  'rating.withSensible': { ask: 'Sensible figures', options: { yes: 'Add sensible', no: 'Totals only' } },
+  'rating.blocks': {
+    ask: 'Blocks of the table that you copy from',
+    options: { one: 'One airflow', two: 'Two neighbouring airflows' },
+  },
+  'rating.beyond': {
+    ask: 'When the day is outside the table',
+    options: { refuse: 'Give no figure', extend: 'Carry the table on, and mark it' },
+  },
+} as const satisfies Record<ChoiceKey, ChoiceWords>;

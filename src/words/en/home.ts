@@ -1,0 +1,46 @@
+/** Words of the home page. */
+
+export const title = 'How much cooling does it really deliver?';
+export const description =
+  'Two probes and an airflow figure tell how much cooling an air conditioner delivers right now, what it should deliver in this weather, and how sure that is.';
+export const sentence =
+  'Two probes and an airflow figure tell how much cooling an air conditioner delivers right now. This site works it out, works out what the same system should deliver in this weather, and says whether the difference means anything.';
+export const promise = 'No account, no signal needed; what you type stays on this device.';
+
+export const doors = [
+  {
+    name: 'I am on a job.',
+    say: 'Twelve figures, three minutes of typing.',
+    links: [{ path: '/worksheets/capacity/', label: 'Open the capacity sheet', main: true }],
+    more: { path: '/method/measured-cooling/', label: 'How to measure, in order' },
+  },
+  {
+    name: 'I teach or learn.',
+    say: 'Lessons that ask first and answer after, with every figure worked out.',
+    links: [{ path: '/classroom/', label: 'Open the classroom', main: false }],
+    more: { path: '/reference/', label: 'How to read our drawings' },
+  },
+  {
+    name: 'I was given a report.',
+    say: 'What its figures show, what they cannot, what to ask.',
+    links: [{ path: '/reports/', label: 'Read my report', main: false }],
+    more: { path: '/cautions/', label: 'What is safe to do yourself' },
+  },
+] as const;
+
+export const demo = 'Look at the demo job (invented)';
+export const coveredAsk = 'For which systems?';
+export const covered =
+  'For ducted air conditioners and heat pumps with one indoor coil: split systems, furnaces with a cased coil, packaged units, ducted mini-splits on an outdoor unit of their own.';
+export const notCovered =
+  'Not for ductless heads, several indoor units on one outdoor unit, reheat modes or chilled water.';
+
+export const picture = {
+  name: 'How a result is drawn. Invented figures: measured 93 % of what it should make, between 85 and 101 %, with the agreed line at 90 %.',
+  line: 'the agreed line, 90 %',
+  should: 'what it should make',
+  measured: 'measured, 93 %',
+  low: '85',
+  high: '101 %',
+  caption: 'Invented figures. The line is inside the range, so these readings cannot tell.',
+};

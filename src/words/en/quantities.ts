@@ -1,0 +1,71 @@
+/** Name, trade term and hint of every quantity, under the key of the one table of quantities. */
+import type { QuantityKey } from '../../job/types.ts';
+
+export interface QuantityWords {
+  /** The label above the field. */
+  readonly name: string;
+  /** The trade's term, shown in brackets behind the name. */
+  readonly term?: string;
+  /** How it is called inside a sentence: "supply humidity". */
+  readonly inSentence: string;
+  readonly hint?: string;
+}
+
+export const quantityWords: Readonly<Record<QuantityKey, QuantityWords>> = {
+  'entering.dryBulb': { name: 'Temperature', term: 'dry bulb', inSentence: 'return temperature' },
+  'entering.relativeHumidity': { name: 'Humidity', term: 'relative', inSentence: 'return humidity' },
+  'entering.wetBulb': { name: 'Wet bulb', inSentence: 'return wet bulb' },
+  'leaving.dryBulb': { name: 'Temperature', term: 'dry bulb', inSentence: 'supply temperature' },
+  'leaving.relativeHumidity': { name: 'Humidity', term: 'relative', inSentence: 'supply humidity' },
+  'leaving.wetBulb': { name: 'Wet bulb', inSentence: 'supply wet bulb' },
+  'airflow.volumeFlow': { name: 'Airflow', inSentence: 'airflow' },
+  altitude: {
+    name: 'Height above sea level',
+    inSentence: 'height above sea level',
+    hint: 'Empty counts as sea level.',
+  },
+  barometer: {
+    name: 'Barometer on the spot',
+    term: 'station pressure',
+    inSentence: 'barometer',
+    hint: 'Only from an instrument here. Weather reports are corrected to sea level.',
+  },
+  outdoorDryBulb: {
+    name: 'Air into the unit',
+    term: 'outdoor dry bulb',
+    inSentence: 'outdoor temperature',
+    hint: 'In the shade, where the air goes into the outdoor coil.',
+  },
+  nominalCapacity: { name: 'Size on the nameplate', term: 'nominal', inSentence: 'nameplate size' },
+  'blower.power': {
+    name: 'Power of this blower',
+    inSentence: 'blower power',
+    hint: 'All of it ends as heat in the air.',
+  },
+  'rating.outdoorLow': { name: 'Left column', term: 'outdoors', inSentence: 'left column' },
+  'rating.outdoorHigh': { name: 'Right column', term: 'outdoors', inSentence: 'right column' },
+  'rating.wetBulbLow': { name: 'Upper row', term: 'entering wet bulb', inSentence: 'upper row' },
+  'rating.wetBulbHigh': { name: 'Lower row', term: 'entering wet bulb', inSentence: 'lower row' },
+  'rating.airflow': { name: 'This block of the table is for', inSentence: 'airflow of the block' },
+  'rating.airflowSecond': { name: 'The second block is for', inSentence: 'airflow of the second block' },
+  'rating.blowerPower': {
+    name: 'Blower power inside the rating',
+    inSentence: 'blower power inside the rating',
+    hint: 'Often in a footnote of the table. Empty: taken to be like this one.',
+  },
+  'rating.enteringDryBulb': {
+    name: 'Sensible figures are for return air at',
+    inSentence: 'dry bulb of the sensible figures',
+  },
+  'rating.total': { name: 'Total', inSentence: 'total in the table' },
+  'rating.sensible': { name: 'Sensible', inSentence: 'sensible in the table' },
+  line: { name: 'The line', inSentence: 'the line', hint: 'Our choice is 90 %. Agree on it before you read.' },
+  'sideBySide.dryBulb': {
+    name: 'Temperature, supply probe minus return probe',
+    inSentence: 'difference in temperature',
+  },
+  'sideBySide.humidity': {
+    name: 'Humidity, supply probe minus return probe',
+    inSentence: 'difference in humidity',
+  },
+};

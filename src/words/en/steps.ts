@@ -1,0 +1,68 @@
+/** Words inside the six steps of the capacity sheet. */
+export const returnAir = {
+  wetBulbInstead: 'My probes show wet bulb instead',
+  humidityInstead: 'My probes show humidity instead',
+  otherTyped: (value: string) => `The figure typed before stands for ${value}. It stays as you typed it.`,
+  readings: 'Readings kept',
+  remove: (time: string) => `Remove the reading of ${time}`,
+  removeShort: 'Remove',
+  probe: 'Which probe?',
+} as const;
+
+export const supplyAir = {
+  caution: 'Never drill where a coil, a line or a wire may lie behind. Use a port that is there.',
+} as const;
+
+export const airflowStep = {
+  choose: 'Choose one',
+  change: 'Change',
+  asMoves: 'actual air',
+  price: (percent: string) => `Not knowing costs up to ${percent} either way.`,
+  blower: 'Blower and barometer',
+} as const;
+
+export const outdoorsStep = {
+  caution: 'Keep clear of the fan and of open panels. The wiring behind them can kill.',
+  held: 'Wait until it has run at full speed and full airflow for fifteen minutes (common practice, no source).',
+} as const;
+
+export const ratingStep = {
+  waiting: (needs: string) => `The cells to copy are named here once you have read ${needs}.`,
+  copy: (count: string, outdoors: string, wetBulb: string, heads: string) =>
+    `Copy ${count} around ${outdoors} outdoors and ${wetBulb} entering wet bulb: ${heads}.`,
+  counts: ['no figure', 'one figure', 'two figures', 'three figures', 'four figures'],
+  many: (count: number) => `${count} figures`,
+  heads: (outdoors: string, wetBulbs: string) => `outdoors ${outdoors}, wet bulb ${wetBulbs}`,
+  and: ' and ',
+  outdoors: 'Outdoors',
+  wetBulb: 'Wet bulb',
+  otherRows: 'Other rows and columns',
+  lessRows: 'Hide rows and columns',
+  addSensible: 'Add sensible',
+  dropSensible: 'Totals only',
+  addBlock: 'My airflow is between two blocks',
+  dropBlock: 'One block only',
+  block: (number: number) => `Block ${number}`,
+  cellName: (what: string, outdoors: string, wetBulb: string) => `${what} at outdoors ${outdoors}, wet bulb ${wetBulb}`,
+  readAs: (typed: string, value: string) => `${typed} is read as ${value}.`,
+  shareOf: (typed: string, value: string) => `${typed} is read as a share of the total: ${value}.`,
+  headName: (what: string, value: string) => `${what} ${value}: change this head`,
+  outside: (axis: string, value: string, low: string, high: string) =>
+    `${axis} ${value} is outside ${low} to ${high}, which is not in the table: no expectation.`,
+  extend: 'Carry the table on all the same',
+  refuse: 'Stop carrying the table on',
+  extended: 'Carried on beyond the table: an estimate.',
+  page: 'Table, page or file',
+  sensibleUnit: 'sensible',
+  of: (done: number, all: number) => `${done} of ${all} figures`,
+  blowerFold: 'Blower’s heat in the rating',
+} as const;
+
+export const sureStep = {
+  limits: (dryBulb: string, humidity: string) => `Probe limits: ±${dryBulb} and ±${humidity}, assumed.`,
+  difference:
+    'Type what the taped probe showed more than the other. The figures are kept; they do not change the readings.',
+  none: 'This sheet does not work out the range of the share. Until it stands beside it, read the share as a first figure and not as a verdict.',
+  how: 'Both probes in the same moving return air for ten to fifteen minutes, then read both.',
+  line: (line: string) => `the line ${line}`,
+} as const;

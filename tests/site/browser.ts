@@ -1,0 +1,66 @@
+/** Finds a browser for the tests: a variable, an installed one, else Debian's package, else one sentence of advice. */
+import { spawnSync } from 'node:child_process';
+import { existsSync } from 'node:fs';
+import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+
+const names = ['google-chrome', 'google-chrome-stable', 'chromium', 'chromium-browser', 'chrome'];
+const places = [
+  '/usr/bin/chromium',
+  '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
+  '/Applications/Chromium.app/Contents/MacOS/Chromium',
+  'C:\\Program Files\\Google\\Chrome\\Application\\chrome.exe',
+  'C:\\Program Files (x86)\\Microsoft\\Edge\\Application\\msedge.exe',
+];
+
+const onPath = (name: string) =>
+  spawnSync(process.platform === 'win32' ? 'where' : 'which', [name], { encoding: 'utf8' }).stdout?.split('\n')[0] ??
+  '';
+
+function installed(): string | undefined {
+  return [...names.map(onPath), ...places].find((path) => path !== '' && existsSync(path));
+}
+
+/** On Debian as root the package can be had at once; elsewhere nobody's machine is changed. */
+function installOnDebian(): void {
+  if (process.getuid?.() !== 0 || !existsSync('/usr/bin/apt-get')) return;
+  console.log('No browser found: installing the chromium package.');
+  for (const args of [['update'], ['install', '-y', '--no-install-recommends', 'chromium']])
+    spawnSync('apt-get', args, { stdio: 'ignore', env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' } });
+}
+
+/** Path of a Chromium-like browser. Throws with advice when there is none. */
+export function findBrowser(): string {
+  const named = process.env['BROWSER_PATH'];
+  if (named) return named;
+  const here = installed();
+  if (here) return here;
+  installOnDebian();
+  const now = installed();
+  if (now) return now;
+  throw new Error('The browser tests need Chrome or Chromium: install one, or set BROWSER_PATH to where it stands.');
+}
+
+const quiet = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+
+export const launch = (): Promise<Browser> => chromium.launch({ executablePath: findBrowser(), args: quiet });
+
+export const phone: BrowserContextOptions = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true };
+export const desk: BrowserContextOptions = { viewport: { width: 1440, height: 900 } };
+
+/** A page that collects what the browser complains about: errors, refused resources, policy violations. */
+export async function openPage(browser: Browser, options: BrowserContextOptions, locale = 'en-US') {
+  const context = await browser.newContext({ locale, ...options });
+  const page: Page = await context.newPage();
+  const complaints: string[] = [];
+  page.on('console', (message) => message.type() === 'error' && complaints.push(message.text()));
+  page.on('pageerror', (error) => complaints.push(String(error)));
+  return { context, page, complaints };
+}
