@@ -4,7 +4,8 @@
  */
 export const limits = {
   dryBulb: [-60, 90],
-  wetBulb: [-60, 90],
+  /** Dry air of −60 °C has a wet bulb a few hundredths below it. */
+  wetBulb: [-61, 90],
   /** −100 °C is where the equation for ice begins; it also stands for the dew point of perfectly dry air. */
   dewPoint: [-100, 90],
   relativeHumidity: [0, 1],

@@ -10,7 +10,7 @@ import {
 import { dewPointGuess, magnusSlope } from './dewPoint.ts';
 import { factor, factorSlope } from './enhancement.ts';
 import { CalcError, within } from './errors.ts';
-import { mostVapor, ratioAt, saturatedVapor, vaporPressureAt } from './humidityRatio.ts';
+import { ratioAt, saturatedVapor, vaporPressureAt } from './humidityRatio.ts';
 import { limits } from './limits.ts';
 import { logCurve, logCurveSlope } from './saturation.ts';
 
@@ -31,11 +31,6 @@ function ratioOfBulb(bulb: Bulb, t: number, tw: number, pws: number, p: number):
     ((latent - (heat - heatVapor) * tw) * ratioAt(pws, p) - heatDryAir * (t - tw)) /
     (latent + heatVapor * t - heat * tw)
   );
-}
-
-/** Eq. 33 and 35 without a check of their arguments. */
-export function ratioOfWetBulb(t: number, tw: number, p: number): number {
-  return ratioOfBulb(tw < 0 ? ice : liquid, t, tw, saturatedVapor(tw, p), p);
 }
 
 /**
@@ -123,10 +118,11 @@ export function humidityRatioFromWetBulb(dryBulb: number, wetBulb: number, press
 /** As above, for arguments that are known to be in range. */
 export function checkedRatioOfWetBulb(t: number, tw: number, p: number): number {
   if (tw > t) throw new CalcError('wetBulbAboveDryBulb', 'wetBulb', tw, wetBulbAt(t, 0, p), t);
-  if (saturatedVapor(tw, p) > mostVapor(p)) {
+  const pws = saturatedVapor(tw, p);
+  const W = ratioOfBulb(tw < 0 ? ice : liquid, t, tw, pws, p);
+  if (pws >= p || W > limits.humidityRatio[1]) {
     throw new CalcError('beyondEquations', 'wetBulb', tw, wetBulbAt(t, 0, p), wetBulbAt(t, limits.humidityRatio[1], p));
   }
-  const W = ratioOfWetBulb(t, tw, p);
   if (W < 0) throw new CalcError('wetBulbTooLow', 'wetBulb', tw, wetBulbAt(t, 0, p), t);
   return W;
 }

@@ -1,7 +1,7 @@
 /**
  * The fit of the enhancement factor's five coefficients, to be run again with `node tests/published/printFit.ts`.
  *
- * Form: f = 1 + A + p·[B + C·(t + D + E·p)²], °C and bar (Buck 1981). Each state of the list says f twice: at its dry bulb,
+ * Form: f = 1 + A + p·[B + C·(t + D + E·p)²] (Buck 1981), worked in °C and bar. Each state of the list says f twice: at its dry bulb,
  * from the relative humidity, and at its dew point. Two thirds of the list are used; every third row is kept for the
  * test. The saturation pressures are those of Eq. 5 and 6, so that the fit takes up their bias too.
  */
@@ -90,7 +90,7 @@ export function leastSquares(points: readonly Point[], start: Coefficients): Coe
   return c;
 }
 
-/** The coefficients to four digits, as they stand in src/calc/enhancement.ts, and what is left in parts per million. */
+/** The coefficients to four digits, for °C and Pa as in src/calc/enhancement.ts, and what is left in parts per million. */
 export function refit() {
   const used = pointsOf(realGasRows.filter((_, index) => !heldBack(index)));
   const held = pointsOf(realGasRows.filter((_, index) => heldBack(index)));
@@ -99,7 +99,7 @@ export function refit() {
   const left = (points: readonly Point[]) =>
     1e6 * points.reduce((most, point) => Math.max(most, Math.abs(point.f - model(rounded, point))), 0);
   return {
-    coefficients: { A: A! * 1e-3, B: B! * 1e-3, C: C! * 1e-6, D: D!, E: E! },
+    coefficients: { A: A! * 1e-3, B: B! * 1e-8, C: C! * 1e-11, D: D!, E: E! * 1e-5 },
     used: left(used),
     held: left(held),
   };
