@@ -18,7 +18,7 @@ const narrowed = (limit: Range, low: number, high: number): Range => [
   Math.max(limit[0], low),
   Math.min(limit[1], high),
 ];
-const indoorPossible = narrowed(limits.dryBulb, -10, 60);
+const indoorPossible = narrowed(limits.dryBulb, -5, 55);
 const outdoorPossible = narrowed(limits.dryBulb, -30, 60);
 /** Above one in a hundred, so that a fraction typed for a per cent is noticed. */
 const humidityPossible = narrowed(limits.relativeHumidity, 0.01, 1);

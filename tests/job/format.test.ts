@@ -1,0 +1,24 @@
+import { expect, test } from 'vitest';
+import { format, formatNumber, formatQuantity, unitLabel, withUnit } from '../../src/job/format.ts';
+
+test.each([
+  [0, 0, '0'],
+  [-0.04, 1, '0.0'],
+  [-0.05, 1, '−0.1'],
+  [999, 0, '999'],
+  [1000, 0, '1,000'],
+  [34600, 0, '34,600'],
+  [1234567.891, 2, '1,234,567.89'],
+  [-1234.5, 1, '−1,234.5'],
+  [0.9285, 2, '0.93'],
+] as const)('%d with %d decimals is written %s', (number, decimals, expected) => {
+  expect(formatNumber(number, decimals)).toBe(expected);
+});
+
+test('an SI value is written in its unit, with a no-break space before the label', () => {
+  expect(format(35, 'degF', 1)).toBe('95.0');
+  expect(formatQuantity(24, 'entering.dryBulb', 'ip')).toBe('75.2\u00a0°F');
+  expect(formatQuantity(0.88, 'leaving.relativeHumidity', 'si')).toBe('88\u00a0%');
+  expect(withUnit('1.2', 'one')).toBe('1.2');
+  expect(unitLabel('btuh')).toBe('Btu/h');
+});
