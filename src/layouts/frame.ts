@@ -32,13 +32,13 @@ onChoice('frame-light', root.dataset.theme ?? 'auto', (light) => {
 const folds = document.querySelectorAll<HTMLDetailsElement>('.frame-fold');
 for (const type of ['click', 'focusin', 'keydown'] as const) {
   document.addEventListener(type, (event) => {
-    const escape = event instanceof KeyboardEvent;
-    if (escape && event.key !== 'Escape') return;
+    const byKey = event instanceof KeyboardEvent;
+    if (byKey && event.key !== 'Escape') return;
     for (const fold of folds) {
       const inside = fold.contains(event.target as Node);
-      if (!fold.open || inside !== escape) continue;
+      if (!fold.open || inside !== byKey) continue;
       fold.open = false;
-      if (escape) fold.querySelector('summary')?.focus();
+      if (byKey) fold.querySelector('summary')?.focus();
     }
   });
 }
