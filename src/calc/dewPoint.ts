@@ -21,7 +21,8 @@ export function magnusSlope(t: number): number {
 
 /**
  * Dew point, °C, of air with the partial pressure `pw` of water: ln(f·p_ws(t_d)) = ln p_w. Newton's step with its next
- * term (the slope falls nearly as 1/T²) leaves under 1e-4 of its square, so that one is mostly enough.
+ * term (the slope falls nearly as 1/T²) leaves under 1e-4 of its square, so that one is mostly
+ * enough, unless it goes over the bend at 0.01 °C.
  */
 export function dewPointAt(pw: number, p: number): number {
   if (pw <= vaporAtFloor * factor(floor, p)) return floor;
@@ -29,8 +30,10 @@ export function dewPointAt(pw: number, p: number): number {
   for (let i = 0; i < 12; i++) {
     const f = factor(t, p);
     const newton = (Math.log(pw / f) - logCurve(t)) / (logCurveSlope(t) + factorSlope(t, p) / f);
-    t += newton + (newton * newton * (t < triplePoint ? 1 : 1.13)) / (t + iceKelvin);
-    if (newton < 0.05 && newton > -0.05) break;
+    const next = t + newton + (newton * newton * (t < triplePoint ? 1 : 1.13)) / (t + iceKelvin);
+    const bent = t < triplePoint !== next < triplePoint;
+    t = next;
+    if (newton < 0.05 && newton > -0.05 && !bent) break;
   }
   return t;
 }

@@ -5,6 +5,9 @@ import { CalcError, within } from './errors.ts';
 import { limits } from './limits.ts';
 import { logCurve } from './saturation.ts';
 
+/** How far rounding may carry a humidity beyond saturation (relative) or below nothing (kg/kg). */
+export const rounding = 1e-9;
+
 /** Humidity ratio of air with the partial pressure `pw` of water, Eq. 20. */
 export function ratioAt(pw: number, p: number): number {
   return (massRatio * pw) / (p - pw);

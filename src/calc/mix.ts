@@ -1,6 +1,6 @@
 import { dryBulbOfEnthalpy } from './enthalpy.ts';
 import { CalcError, within } from './errors.ts';
-import { mostRatio, saturatedVapor } from './humidityRatio.ts';
+import { mostRatio, rounding, saturatedVapor } from './humidityRatio.ts';
 import { limits } from './limits.ts';
 import { moistAir } from './moistAir.ts';
 import type { MoistAir } from './types.ts';
@@ -33,6 +33,6 @@ export function mix(a: AirStream, b: AirStream): AirStream {
   const enthalpy = a.air.enthalpy + share * (b.air.enthalpy - a.air.enthalpy);
   const dryBulb = dryBulbOfEnthalpy(enthalpy, humidityRatio);
   const most = mostRatio(saturatedVapor(dryBulb, pressure), pressure);
-  if (humidityRatio > most * (1 + 1e-9)) throw new CalcError('fogged', 'humidityRatio', humidityRatio, 0, most);
+  if (humidityRatio > most * (1 + rounding)) throw new CalcError('fogged', 'humidityRatio', humidityRatio, 0, most);
   return { air: moistAir({ dryBulb, pressure, humidityRatio }), dryAirFlow };
 }

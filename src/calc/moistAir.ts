@@ -6,6 +6,7 @@ import {
   mostRatio,
   ratioOfRelativeHumidity,
   ratioOfTemperature,
+  rounding,
   saturatedVapor,
   vaporPressureAt,
 } from './humidityRatio.ts';
@@ -26,9 +27,6 @@ export interface MoistAirInput {
   readonly enthalpy?: number | undefined;
 }
 
-/** How far rounding may lift a humidity above saturation. */
-const tolerance = 1e-9;
-
 /**
  * The state of moist air from dry bulb (°C), pressure (Pa) and one of: relative humidity (fraction), wet bulb (°C), dew
  * point (°C), humidity ratio (kg/kg dry air) or enthalpy (J/kg dry air). Throws a `CalcError` for an argument out of range
@@ -44,7 +42,7 @@ export function moistAir(input: MoistAirInput, trace?: Trace): MoistAir {
   const pws = saturatedVapor(t, p);
   const W = ratioOf(input, t, p, pws);
   const pw = vaporPressureAt(W, p);
-  if (pw > pws * (1 + tolerance)) throw tooWet(input, t, p, pws);
+  if (pw > pws * (1 + rounding)) throw tooWet(input, t, p, pws);
   const volume = volumeAt(t, W, p);
   const air: MoistAir = {
     dryBulb: t,
@@ -94,8 +92,9 @@ function ratioOf(input: MoistAirInput, t: number, p: number, pws: number): numbe
   const h = input.enthalpy as number;
   within('enthalpy', h, limits.enthalpy);
   const W = ratioOfEnthalpy(t, h);
-  if (W < 0) throw new CalcError('enthalpyTooLow', 'enthalpy', h, enthalpyAt(t, 0), enthalpyAt(t, mostRatio(pws, p)));
-  return W;
+  if (W < -rounding)
+    throw new CalcError('enthalpyTooLow', 'enthalpy', h, enthalpyAt(t, 0), enthalpyAt(t, mostRatio(pws, p)));
+  return Math.max(0, W);
 }
 
 function tooWet(input: MoistAirInput, t: number, p: number, pws: number): CalcError {

@@ -10,9 +10,9 @@ import {
 import { dewPointGuess, magnusSlope } from './dewPoint.ts';
 import { factor, factorSlope } from './enhancement.ts';
 import { CalcError, within } from './errors.ts';
-import { ratioAt, saturatedVapor, vaporPressureAt } from './humidityRatio.ts';
+import { ratioAt, rounding, saturatedVapor, vaporPressureAt } from './humidityRatio.ts';
 import { limits } from './limits.ts';
-import { logCurve, logCurveSlope } from './saturation.ts';
+import { logCurve, logCurveSlope, triplePoint } from './saturation.ts';
 
 /** Eq. 33 (liquid on the bulb) and 35 (ice) are one equation with two pairs of figures. */
 interface Bulb {
@@ -57,9 +57,10 @@ function solve(bulb: Bulb, t: number, W: number, p: number, from: number, to: nu
     if (next > high) next = high;
     else if (!(next >= low)) next = (low + high) / 2;
     const step = next - tw;
+    const bent = tw < triplePoint !== next < triplePoint;
     tw = next;
-    // What is left after a step is under a thirtieth of its square.
-    if (step < 1e-3 && step > -1e-3) break;
+    // What is left after a step is under a twentieth of its square, unless the step went over the bend at 0.01 °C.
+    if (step < 1e-3 && step > -1e-3 && !bent) break;
   }
   return tw;
 }
@@ -98,7 +99,7 @@ export function wetBulb(dryBulb: number, humidityRatio: number, pressure: number
   within('humidityRatio', humidityRatio, limits.humidityRatio);
   within('pressure', pressure, limits.pressure);
   const most = saturatedVapor(dryBulb, pressure);
-  if (vaporPressureAt(humidityRatio, pressure) > most * (1 + 1e-9)) {
+  if (vaporPressureAt(humidityRatio, pressure) > most * (1 + rounding)) {
     throw new CalcError('aboveSaturation', 'humidityRatio', humidityRatio, 0, ratioAt(most, pressure));
   }
   return wetBulbAt(dryBulb, humidityRatio, pressure);
@@ -123,6 +124,6 @@ export function checkedRatioOfWetBulb(t: number, tw: number, p: number): number 
   if (pws >= p || W > limits.humidityRatio[1]) {
     throw new CalcError('beyondEquations', 'wetBulb', tw, wetBulbAt(t, 0, p), wetBulbAt(t, limits.humidityRatio[1], p));
   }
-  if (W < 0) throw new CalcError('wetBulbTooLow', 'wetBulb', tw, wetBulbAt(t, 0, p), t);
-  return W;
+  if (W < -rounding) throw new CalcError('wetBulbTooLow', 'wetBulb', tw, wetBulbAt(t, 0, p), t);
+  return Math.max(0, W);
 }
