@@ -35,8 +35,11 @@ export const seriesSystem: Readonly<Record<Series, System | null>> = {
   other: null,
 };
 
-/** How near a printed row or column a reading must be to need no other, K. */
-export const onLine = { outdoorDryBulb: toSi(0.5, 'degFStep'), enteringWetBulb: toSi(0.2, 'degFStep') } as const;
+/** How near a printed row or column a reading must be to need no other, K; with a hair for rounding. */
+export const onLine = {
+  outdoorDryBulb: toSi(0.5, 'degFStep') + 1e-9,
+  enteringWetBulb: toSi(0.2, 'degFStep') + 1e-9,
+} as const;
 
 /** The series of the maker's rows: as chosen, else the usual one of the system in which the job was typed. */
 export function ratingSeries(job: Job): Series {
