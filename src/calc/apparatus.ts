@@ -33,7 +33,7 @@ const tolerance = 1e-10;
 export function apparatus(process: CoilProcess): Apparatus | null {
   const { enteringDryBulb: t1, leavingDryBulb: t2, leavingHumidityRatio: W2, pressure: p } = process;
   const slope = (process.enteringHumidityRatio - W2) / (t1 - t2);
-  if (!(t1 > t2 && slope > 0)) return null;
+  if (!(t1 > t2 && slope > 0 && t2 > limits.dewPoint[0])) return null;
   if (saturatedRatio(t2, p) * (1 + rounding) < W2) return null;
   let t = t2;
   for (let i = 0; i < 60; i++) {
