@@ -81,9 +81,9 @@ export const units = {
   m3PerKg: { kind: 'specificVolume', factor: 1, offset: 0, suffixes: ['m³/kg'] },
   btuPerLbF: { kind: 'specificHeat', factor: btuPerPoundFahrenheit, offset: 0, suffixes: ['Btu/(lb·°F)'] },
   kjPerKgK: { kind: 'specificHeat', factor: 1000, offset: 0, suffixes: ['kJ/(kg·K)'] },
-  /** Airflow per capacity, m³/s per W in SI. */
-  cfmPerTon: { kind: 'ratio', factor: cubicFootPerMinute / tonOfRefrigeration, offset: 0, suffixes: ['cfm/ton'] },
-  lsPerKw: { kind: 'ratio', factor: 1e-6, offset: 0, suffixes: ['L/s per kW'] },
+  /** Airflow per capacity: m³/s per ton, as the calculations give it. No kind of flow, so that no airflow field takes it. */
+  cfmPerTon: { kind: 'ratio', factor: cubicFootPerMinute, offset: 0, suffixes: ['cfm/ton'] },
+  lsPerKw: { kind: 'ratio', factor: tonOfRefrigeration / 1e6, offset: 0, suffixes: ['L/s per kW'] },
   one: { kind: 'ratio', factor: 1, offset: 0, suffixes: [] },
   count: { kind: 'count', factor: 1, offset: 0, suffixes: [] },
   minute: { kind: 'duration', factor: minute, offset: 0, suffixes: ['min'] },

@@ -129,6 +129,7 @@ const refused: readonly (readonly [string, QuantityKey, UnitKey, string])[] = [
   ['50%', 'entering.dryBulb', 'degF', 'wrongUnit'],
   ['72F', 'entering.relativeHumidity', 'percent', 'wrongUnit'],
   ['1200 cfm', 'altitude', 'ft', 'wrongUnit'],
+  ['400 cfm/ton', 'airflow.volumeFlow', 'cfm', 'wrongUnit'],
   ['3 ton', 'airflow.volumeFlow', 'cfm', 'wrongUnit'],
   ['0.5', 'entering.relativeHumidity', 'percent', 'below'],
   ['0', 'entering.relativeHumidity', 'percent', 'below'],
