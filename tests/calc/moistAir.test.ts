@@ -19,7 +19,7 @@ const anyState = fc
   })
   .filter((air) => air !== null);
 
-const runs = { numRuns: 3000 };
+const runs = { numRuns: 3000, seed: 20 };
 
 describe('moistAir', () => {
   test('takes sea level when no pressure is given', () => {
