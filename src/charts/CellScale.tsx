@@ -28,7 +28,7 @@ export function ColumnScale({ heads, at, label }: CellScaleProps) {
       ))}
       <line class="line-scale" x1={`${middles[0]}%`} x2={`${middles.at(-1)}%`} y1="28" y2="28" />
       <circle class="dot" cx={`${x}%`} cy="28" r="5" />
-      <text class="strong middle halo" x={`${x}%`} y="14">
+      <text class="strong middle clear" x={`${x}%`} y="14">
         {label}
       </text>
     </svg>
@@ -45,9 +45,11 @@ export function RowScale({ heads, at, label }: CellScaleProps) {
       ))}
       <line class="line-scale" x1="68" x2="68" y1={`${middles[0]}%`} y2={`${middles.at(-1)}%`} />
       <circle class="dot" cx="68" cy={`${y}%`} r="5" />
-      <text class="strong end halo" x="52" y={`${y}%`} dy="0.35em">
-        {label}
-      </text>
+      {heads.length > 1 && (
+        <text class="strong end clear" x="50" y={`${Math.min(61, Math.max(39, y))}%`} dy="0.35em">
+          {label}
+        </text>
+      )}
     </svg>
   );
 }

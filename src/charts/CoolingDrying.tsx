@@ -17,8 +17,9 @@ export function CoolingDrying({ sensibleHeatRatio, cooling, drying, summary, wid
     <svg class="drawing" width="100%" viewBox={`0 0 ${width} 76`} role="img" aria-label={summary}>
       <rect class="outline blank" x="0.5" y="24" width={edge} height="28" />
       {edge < width - 1 && (
-        <rect class="outline" x={edge} y="24" width={px(width - edge - 0.5)} height="28" fill="url(#hatch-drying)" />
+        <rect x={edge} y="24" width={px(width - edge - 0.5)} height="28" fill="url(#hatch-drying)" />
       )}
+      <rect class="outline" x={edge} y="24" width={px(Math.max(0, width - edge - 0.5))} height="28" />
       <text x="0" y="15">
         {cooling}
       </text>

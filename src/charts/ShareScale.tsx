@@ -55,7 +55,7 @@ export function ShareScale({ share, line, range, width, words }: ShareScaleProps
         {words.should}
       </text>
       <path class="line-measured" d={`M${measured} 44V${AXIS - 6}`} />
-      <text class="strong halo" x={measured + 8} y="56">
+      <text class="strong clear" x={measured + 8} y="56">
         {Math.round(share * 100)} %
       </text>
     </svg>

@@ -13,8 +13,8 @@ export interface FieldProps {
   readonly problem?: string | null;
   /** A quantity that may be negative gets a key for the sign: phone keyboards for numbers often have none. */
   readonly signed?: boolean;
-  /** Names the row heads of a cell that has no label of its own. */
-  readonly bare?: boolean;
+  /** A short label to be seen where the whole name is only to be heard; '' where nothing but the box is seen. */
+  readonly seen?: string | undefined;
   readonly onInput: (text: string, input: HTMLInputElement) => void;
   readonly onBlur?: () => void;
   /** Absent where a field has one unit only. */
@@ -24,14 +24,22 @@ export interface FieldProps {
 
 /** A number to type, with its label above, its unit as a key, and a sentence below when it cannot be read. */
 export function Field(props: FieldProps) {
-  const { id, name, term, hint, value, unit, unitSpoken, problem, signed, bare, onInput, onBlur, onUnit } = props;
+  const { id, name, term, hint, value, unit, unitSpoken, problem, signed, seen, onInput, onBlur, onUnit } = props;
   const described = [hint && `${id}-hint`, problem && `${id}-check`].filter(Boolean).join(' ');
   const flip = () =>
     onInput(value.startsWith('-') || value.startsWith('−') ? value.slice(1) : `-${value}`, {} as never);
   return (
-    <div class={bare ? 'field field-bare' : 'field'} data-bad={problem ? '' : undefined}>
-      <label for={id} class={bare ? 'spoken' : undefined}>
-        {name} {term && <small>({term})</small>}
+    <div class="field" data-bad={problem ? '' : undefined}>
+      <label for={id} class={seen === '' ? 'spoken' : undefined}>
+        {seen ? (
+          <>
+            <span aria-hidden="true">{seen}</span>
+            <span class="spoken">{name}</span>
+          </>
+        ) : (
+          name
+        )}{' '}
+        {term && <small>({term})</small>}
       </label>
       <div class="field-box">
         {signed && (
@@ -59,7 +67,7 @@ export function Field(props: FieldProps) {
             {unit}
           </button>
         ) : (
-          <span class="unit-fixed">{unit}</span>
+          unit !== '' && <span class="unit-fixed">{unit}</span>
         )}
       </div>
       {hint && (

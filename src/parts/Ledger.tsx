@@ -18,12 +18,11 @@ export function Ledger({ caption, lines }: { caption: string; lines: readonly Le
       <tbody>
         {lines.map((line, index) => (
           // The order of a ledger is its meaning: a line has no other name.
-          // biome-ignore lint/suspicious/noArrayIndexKey: lines never move
           <tr key={index} class={line.sum ? 'sum' : undefined}>
             <th scope="row">{line.name}</th>
             <td class="number">{line.number}</td>
             <td class="unit">{line.unit}</td>
-            {sourced && <td class="source">{line.source}</td>}
+            {sourced && <td class="ledger-source">{line.source}</td>}
           </tr>
         ))}
       </tbody>

@@ -37,7 +37,7 @@ export function Answer() {
 
 /** The biggest thing on the sheet, and the sentence below it for the technician. */
 function Sentence() {
-  const [first, second] = sentences();
+  const [first, second, third] = sentences();
   return (
     <>
       <h2 class="answer-sentence" id="answer-head">
@@ -46,11 +46,12 @@ function Sentence() {
       <p class="answer-plain" role="status">
         {second}
       </p>
+      {third && <p class="answer-note">{third}</p>}
     </>
   );
 }
 
-function sentences(): readonly [string, string] {
+function sentences(): readonly [string, string, string?] {
   const { measured, ratio } = assessment.value;
   if (!measured.ok) return [answer.nothing, answer.nothingLead(needText(measuredNeeds.value))];
   const stop = stopReason.value;
@@ -59,7 +60,7 @@ function sentences(): readonly [string, string] {
     return [answer.makes(capacityText(measured.value.total)), answer.makesLead(needText(expectedNeeds.value))];
   const share = percent(ratio.value.value);
   const advice = job.value.chosen.sideBySide === 'yes' ? answer.rangeChecked : answer.rangeAdvice;
-  return [answer.share(share), `${answer.noVerdictYet} ${answer.rangeMissing(share)} ${advice}`];
+  return [answer.share(share), `${answer.noVerdictYet} ${answer.rangeMissing(share)}`, advice];
 }
 
 function Share() {

@@ -29,7 +29,7 @@ export function Bar() {
   );
 }
 
-/** Remembers where the finger last was, since the key takes the focus; and keeps what is typed in view. */
+/** Remembers where the finger last was, since the key takes the focus; keeps what is typed in view; lets Enter lead on. */
 function followFocus(): () => void {
   const follow = (event: FocusEvent) => {
     const field = event.target as Element;
@@ -38,9 +38,19 @@ function followFocus(): () => void {
     keepInView(field);
   };
   const resize = () => document.activeElement && last === document.activeElement && keepInView(last);
+  // On paper one goes on to the next line: Enter never sends anything.
+  const enter = (event: KeyboardEvent) => {
+    const field = event.target;
+    if (event.key !== 'Enter' || !(field instanceof HTMLInputElement) || field !== last || field.type !== 'text')
+      return;
+    event.preventDefault();
+    toNextField(field);
+  };
+  document.addEventListener('keydown', enter);
   document.addEventListener('focusin', follow);
   visualViewport?.addEventListener('resize', resize);
   return () => {
+    document.removeEventListener('keydown', enter);
     document.removeEventListener('focusin', follow);
     visualViewport?.removeEventListener('resize', resize);
   };

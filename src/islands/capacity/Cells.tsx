@@ -5,7 +5,6 @@ import { setCell } from '~/job/ratingTable.ts';
 import { Field } from '~/parts/Field.tsx';
 import { quantityWords } from '~/words/en/quantities.ts';
 import { ratingStep } from '~/words/en/steps.ts';
-import { unitWords } from '~/words/en/units.ts';
 import { inUnit, rest, touch, typing } from '../fields.ts';
 import { edit, job, system } from '../store.ts';
 import { cellProblem } from './cellProblem.ts';
@@ -77,16 +76,15 @@ function CellField({ cell, grid, column, row }: CellProps) {
     touch(id);
     if (!edit(...setCell(job.value, cell, text))) field.value = cell.text;
   };
-  const label =
-    cell.quantity === 'sensible' ? ratingStep.sensibleUnit : unitWords[grid.unit === 'btuh' ? 'mbh' : grid.unit].label;
+  const both = job.value.chosen['rating.withSensible'] === 'yes';
   return (
     <Field
       id={id}
       name={name}
-      bare
+      seen={both ? ratingStep.seen[cell.quantity] : ''}
       value={cell.text}
-      unit={label}
-      unitSpoken={label}
+      unit=""
+      unitSpoken=""
       problem={typing.value === id ? null : cellProblem(cell, grid.unit)}
       onInput={write}
       onBlur={rest}

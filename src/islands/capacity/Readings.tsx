@@ -35,7 +35,6 @@ export function Readings({ side }: { side: Side }) {
         <caption>{returnAir.readings}</caption>
         <tbody>
           {listed.map(({ time, reads }, index) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: two readings may be alike in everything but their place
             <tr key={index}>
               <th scope="row">{clock(time)}</th>
               {here.map((what) => {
@@ -46,7 +45,7 @@ export function Readings({ side }: { side: Side }) {
                   </td>
                 );
               })}
-              <td class="source">
+              <td class="ledger-source">
                 <button
                   type="button"
                   class="plain-button"

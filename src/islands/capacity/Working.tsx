@@ -27,7 +27,6 @@ export function Working() {
       <p class="label quiet">{answer.workingLead}</p>
       <ol class="working-list">
         {steps.map((step, index) => (
-          // biome-ignore lint/suspicious/noArrayIndexKey: the order of working is its meaning
           <Line key={index} step={step} />
         ))}
       </ol>
@@ -46,7 +45,6 @@ function Line({ step }: { step: Step }) {
       <p class="working-equation">{step.equation}</p>
       <p class="working-puts">
         {step.puts.map((put, index) => (
-          // biome-ignore lint/suspicious/noArrayIndexKey: a symbol may be put in twice
           <span key={index}>
             {put.symbol} = {inSi(put)}
           </span>

@@ -14,14 +14,13 @@ import { AirStep } from './steps/AirStep.tsx';
 import { OutdoorsStep } from './steps/OutdoorsStep.tsx';
 import { RatingStep } from './steps/RatingStep.tsx';
 import { SureStep } from './steps/SureStep.tsx';
-import { toNextField } from './travel.ts';
 
 /** The capacity sheet: six steps, the answer, what stands behind it, and the bar that is always in view. */
 export function CapacitySheet() {
   useEffect(start, []);
   return (
     <div class="sheet">
-      <div class="sheet-steps" onKeyDown={onEnter}>
+      <div class="sheet-steps">
         <Notices />
         <details class="fold sheet-identity">
           <summary>{sheet.identity}</summary>
@@ -54,12 +53,4 @@ export function CapacitySheet() {
       <AskCopy />
     </div>
   );
-}
-
-/** Enter leads on, as it does on paper: it never sends anything. */
-function onEnter(event: KeyboardEvent): void {
-  const field = event.target;
-  if (event.key !== 'Enter' || !(field instanceof HTMLInputElement) || field.type !== 'text') return;
-  event.preventDefault();
-  toNextField(field);
 }

@@ -10,7 +10,7 @@ import { ratingStep, sureStep } from '~/words/en/steps.ts';
 import { unitWords } from '~/words/en/units.ts';
 import { problemParts, readOf, shownText, shownUnit, typing } from '../fields.ts';
 import { capacityText, percent } from '../show.ts';
-import { assessment, interpreted, job } from '../store.ts';
+import { assessment, interpreted, job, source } from '../store.ts';
 import { cellCount } from './cells.ts';
 import { stopReason } from './remarks.ts';
 
@@ -119,7 +119,7 @@ export const bar = computed((): Bar => {
   const stop = stopReason.value;
   if (stop && typing.value === null) return { big: barWords.noVerdict, sentence: true, small: stop.short };
   if (ratio.ok) {
-    const asked = job.value.chosen.sideBySide !== undefined;
+    const asked = job.value.chosen.sideBySide !== undefined || source.value === 'demo';
     const small = asked ? barWords.noRange : barWords.noVerdictYet;
     return { big: percent(ratio.value.value), after: barWords.ofWhatItShould, sentence: false, small };
   }

@@ -26,10 +26,10 @@ export function toNextField(from: Element | null): void {
     ? here.findIndex((field) => field === from || field.parentElement?.parentElement?.contains(from))
     : -1;
   const next = from instanceof HTMLElement && stepOf(from) ? here[at + 1] : undefined;
-  if (next) return focus(next);
   const following = steps[steps.indexOf(step) + 1];
-  if (!following) return toAnswer();
-  openThen(following, () => fieldsOf(following).find(reachable));
+  if (next) focus(next);
+  else if (following) openThen(following, () => fieldsOf(following).find(reachable));
+  else toAnswer();
 }
 
 /** Opens a step where it is folded and goes to what is found in it, once it is drawn. */

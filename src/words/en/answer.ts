@@ -8,7 +8,7 @@ export const answer = {
   share: (share: string) => `It makes ${share} of what it should.`,
   noVerdictYet: 'No verdict:',
   rangeMissing: (share: string) =>
-    `${share} is one figure without its range, and a verdict needs the range. This sheet does not work it out.`,
+    `${share} is a figure without its range, and a verdict needs the range. This sheet does not work it out.`,
   rangeAdvice:
     'Ordinary probes that were not checked side by side leave about 10 % of standard uncertainty in this share; checked, about 5.5 %.',
   rangeChecked: 'Checked side by side, ordinary probes leave about 5.5 % of standard uncertainty in this share.',

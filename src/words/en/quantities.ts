@@ -20,7 +20,8 @@ export const quantityWords: Readonly<Record<QuantityKey, QuantityWords>> = {
   'leaving.wetBulb': { name: 'Wet bulb', inSentence: 'supply wet bulb' },
   'airflow.volumeFlow': { name: 'Airflow', inSentence: 'airflow' },
   altitude: {
-    name: 'Height above sea level',
+    name: 'Height',
+    term: 'above the sea',
     inSentence: 'height above sea level',
     hint: 'Empty counts as sea level.',
   },
@@ -36,7 +37,7 @@ export const quantityWords: Readonly<Record<QuantityKey, QuantityWords>> = {
     inSentence: 'outdoor temperature',
     hint: 'In the shade, where the air goes into the outdoor coil.',
   },
-  nominalCapacity: { name: 'Size on the nameplate', term: 'nominal', inSentence: 'nameplate size' },
+  nominalCapacity: { name: 'Nameplate size', inSentence: 'nameplate size' },
   'blower.power': {
     name: 'Power of this blower',
     inSentence: 'blower power',
@@ -46,7 +47,7 @@ export const quantityWords: Readonly<Record<QuantityKey, QuantityWords>> = {
   'rating.outdoorHigh': { name: 'Right column', term: 'outdoors', inSentence: 'right column' },
   'rating.wetBulbLow': { name: 'Upper row', term: 'entering wet bulb', inSentence: 'upper row' },
   'rating.wetBulbHigh': { name: 'Lower row', term: 'entering wet bulb', inSentence: 'lower row' },
-  'rating.airflow': { name: 'This block of the table is for', inSentence: 'airflow of the block' },
+  'rating.airflow': { name: 'This block is for', inSentence: 'airflow of the block' },
   'rating.airflowSecond': { name: 'The second block is for', inSentence: 'airflow of the second block' },
   'rating.blowerPower': {
     name: 'Blower power inside the rating',

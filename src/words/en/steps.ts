@@ -1,7 +1,7 @@
 /** Words inside the six steps of the capacity sheet. */
 export const returnAir = {
-  wetBulbInstead: 'My probes show wet bulb instead',
-  humidityInstead: 'My probes show humidity instead',
+  wetBulbInstead: 'My probe shows wet bulb instead',
+  humidityInstead: 'My probe shows humidity instead',
   otherTyped: (value: string) => `The figure typed before stands for ${value}. It stays as you typed it.`,
   readings: 'Readings kept',
   remove: (time: string) => `Remove the reading of ${time}`,
@@ -30,6 +30,7 @@ export const ratingStep = {
   waiting: (needs: string) => `The cells to copy are named here once you have read ${needs}.`,
   copy: (count: string, outdoors: string, wetBulb: string, heads: string) =>
     `Copy ${count} around ${outdoors} outdoors and ${wetBulb} entering wet bulb: ${heads}.`,
+  printed: { btuh: 'In Btu/h or in thousands (MBh).', kw: 'In kW.', ton: 'In tons.' },
   counts: ['no figure', 'one figure', 'two figures', 'three figures', 'four figures'],
   many: (count: number) => `${count} figures`,
   heads: (outdoors: string, wetBulbs: string) => `outdoors ${outdoors}, wet bulb ${wetBulbs}`,
@@ -53,7 +54,7 @@ export const ratingStep = {
   refuse: 'Stop carrying the table on',
   extended: 'Carried on beyond the table: an estimate.',
   page: 'Table, page or file',
-  sensibleUnit: 'sensible',
+  seen: { total: 'total', sensible: 'sensible' },
   of: (done: number, all: number) => `${done} of ${all} figures`,
   blowerFold: 'Blower’s heat in the rating',
 } as const;

@@ -19,7 +19,19 @@ export function AirStep({ side }: { side: Side }) {
   const humidity: QuantityKey = `${side}.${wetBulb ? 'wetBulb' : 'relativeHumidity'}`;
   const switchKind = () => edit({ slot: 'chosen', key: 'humidityAs', to: wetBulb ? 'relativeHumidity' : 'wetBulb' });
   return (
-    <StepFrame step={side} tools={<ReadingKeys side={side} />}>
+    <StepFrame
+      step={side}
+      tools={
+        <>
+          {side === 'entering' && (
+            <button type="button" class="plain-button" onClick={switchKind}>
+              {wetBulb ? returnAir.humidityInstead : returnAir.wetBulbInstead}
+            </button>
+          )}
+          <ReadingKeys side={side} />
+        </>
+      }
+    >
       {side === 'leaving' && <Caution>{supplyAir.caution}</Caution>}
       <div class="field-row">
         <QuantityField of={`${side}.dryBulb`} />
@@ -27,13 +39,6 @@ export function AirStep({ side }: { side: Side }) {
       </div>
       <Understood side={side} />
       <Remarks about={side} />
-      {side === 'entering' && (
-        <div class="tools">
-          <button type="button" class="plain-button" onClick={switchKind}>
-            {wetBulb ? returnAir.humidityInstead : returnAir.wetBulbInstead}
-          </button>
-        </div>
-      )}
       <Readings side={side} />
     </StepFrame>
   );

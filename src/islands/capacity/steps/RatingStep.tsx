@@ -30,9 +30,10 @@ export function RatingStep() {
       </div>
       {here.state === 'ready' ? (
         <>
-          <p class="step-say">{copySentence(here)}</p>
+          <p class="step-say">
+            {copySentence(here)} {ratingStep.printed[here.unit as keyof typeof ratingStep.printed]}
+          </p>
           {here.airflows.map((_, block) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: the number of a block is its name
             <Block key={block} grid={here} block={block} onHead={() => setHeads(true)} />
           ))}
           <Understood grid={here} />
