@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { CalcError, limits, type MoistAir, moistAir } from '../../src/calc/index.ts';
+import { CalcError, limits, type MoistAir, moistAir, saturationHumidityRatio } from '../../src/calc/index.ts';
 
 /** Every state that the limits allow: air that water could not stay in is left out. */
 const anyState = fc
@@ -88,6 +88,14 @@ describe('moistAir', () => {
       }),
       runs,
     );
+  });
+
+  test('takes what rounding leaves above saturation, and no more', () => {
+    const W = saturationHumidityRatio(25, 101325);
+    const air = moistAir({ dryBulb: 25, humidityRatio: W * (1 + 5e-10) });
+    expect(air.relativeHumidity).toBe(1);
+    expect(air.dewPoint).toBeLessThanOrEqual(25);
+    expect(() => moistAir({ dryBulb: 25, humidityRatio: W * (1 + 1e-7) })).toThrow(CalcError);
   });
 
   test('says −100 °C for the dew point of air without water', () => {

@@ -1,6 +1,13 @@
 import psychrolib from 'psychrolib';
 import { describe, expect, test } from 'vitest';
-import { enhancementFactor, enthalpy, moistAir, saturationPressure, specificVolume } from '../../src/calc/index.ts';
+import {
+  enhancementFactor,
+  enthalpy,
+  humidityRatioFromWetBulb,
+  moistAir,
+  saturationPressure,
+  specificVolume,
+} from '../../src/calc/index.ts';
 
 psychrolib.SetUnitSystem(psychrolib.SI);
 
@@ -47,6 +54,27 @@ describe('wet bulb and dew point near psychrolib’s', () => {
     // water is left where air is hot and dry, worth 0.035 K.
     expect(Math.abs(ours.wetBulb - wetBulb)).toBeLessThan(0.04);
     expect(Math.abs(ours.dewPoint - dewPoint)).toBeLessThan(0.04);
+  });
+});
+
+/** f·p_ws/(p − f·p_ws) is p_ws/(p/f − p_ws): at a pressure lower by f it has our saturated air, and so the same equations. */
+describe('the same wet-bulb equations as psychrolib, liquid and ice', () => {
+  const pairs = [
+    [40, 20],
+    [30, 25],
+    [26.7, 19.4],
+    [12, 11],
+    [5, 0],
+    [5, -0.5],
+    [-1, -5],
+    [2, -3],
+    [-20, -21],
+  ] as const;
+  test.each(pairs)('%d °C with %d °C on the bulb', (t, tw) => {
+    for (const p of [70e3, 101325]) {
+      const theirs = psychrolib.GetHumRatioFromTWetBulb(t, tw, p / enhancementFactor(tw, p));
+      expect(humidityRatioFromWetBulb(t, tw, p)).toBeCloseTo(theirs, 10);
+    }
   });
 });
 

@@ -11,6 +11,17 @@ describe('wet bulb', () => {
     }
   });
 
+  test('is found to 1e-6 K over the bend of the saturation curve at 0.01 °C', () => {
+    for (const p of [60e3, seaLevel]) {
+      for (let tw = 0; tw < 0.05; tw += 0.0007) {
+        for (const t of [0.05, 0.2, 1, 4]) {
+          const found = wetBulb(t, humidityRatioFromWetBulb(t, tw, p), p);
+          expect(Math.abs(found - tw), `${t}/${tw} °C`).toBeLessThan(1e-6);
+        }
+      }
+    }
+  });
+
   test('is found to 1e-6 K: a millionth of a kelvin to either side, the equation has passed the humidity ratio', () => {
     const inputs = fc.record({
       t: fc.double({ min: -40, max: 70, noNaN: true }),
