@@ -3,6 +3,7 @@ import { bypassAtFlow, type CoilDuty, leavingAir, ratedApparatus } from './coilM
 import { standardPressureAtSeaLevel } from './constants.ts';
 import type { Chain } from './expectation.ts';
 import { moistAir } from './moistAir.ts';
+import { attempt, orNull } from './outcome.ts';
 import { figureAt } from './rated.ts';
 import type { Installation, RatingConditions, RatingTable } from './types.ts';
 
@@ -31,11 +32,11 @@ export function expectedSensible(
   const shift = shiftOf(table, conditions);
   if (printed === null || shift === null) return null;
   const inside = blowerInside(table);
-  const moved = needed(shift)
-    ? movedBy(shift, conditions.enteringWetBulb, printed + inside, chain.atTemperatures + inside, chain.gross)
-    : 0;
-  if (moved === null) return null;
-  return Math.min(printed + inside + moved, chain.gross) - installation.blowerPower;
+  const rated = { total: chain.atTemperatures + inside, sensible: printed + inside };
+  const here = needed(shift)
+    ? orNull(attempt(() => shifted(shift, conditions.enteringWetBulb, rated, chain.gross)))
+    : rated.sensible;
+  return here === null ? null : Math.min(here, chain.gross) - installation.blowerPower;
 }
 
 function shiftOf(table: RatingTable, conditions: RatingConditions): Shift | null {
@@ -57,25 +58,26 @@ function needed({ fromDryBulb, toDryBulb, fromFlow, toFlow }: Shift): boolean {
   return fromDryBulb !== toDryBulb || fromFlow !== toFlow;
 }
 
-/** By how much the sensible capacity moves, W; `ratedTotal`, `ratedSensible` and `total` are without blower heat. */
-function movedBy(
-  shift: Shift,
-  wetBulb: number,
-  ratedSensible: number,
-  ratedTotal: number,
-  total: number,
-): number | null {
+/** Capacities without blower heat, W. */
+interface Gross {
+  readonly total: number;
+  readonly sensible: number;
+}
+
+/** The sensible capacity, W, of air that has the same wet bulb and another dry bulb or flow; all of `total` on a dry coil. */
+function shifted(shift: Shift, wetBulb: number, rated: Gross, total: number): number | null {
   const { fromDryBulb, toDryBulb, fromFlow, toFlow } = shift;
-  if (fromFlow === undefined || toFlow === undefined || Math.min(fromDryBulb, toDryBulb) < wetBulb) return null;
-  const from = duty(fromDryBulb, wetBulb, fromFlow, ratedTotal);
-  const found = ratedApparatus(from, ratedSensible);
+  if (fromFlow === undefined || toFlow === undefined) return null;
+  const from = duty(fromDryBulb, wetBulb, fromFlow, rated.total);
+  const found = ratedApparatus(from, rated.sensible);
   if (!found) return null;
   const before = leavingAir(from, found.bypassFactor);
   const after = leavingAir(
     duty(toDryBulb, wetBulb, toFlow, total),
     bypassAtFlow(found.bypassFactor, toFlow / fromFlow),
   );
-  return before && after && after.sensible - before.sensible;
+  if (!before || !after) return null;
+  return after.sensible === total ? total : rated.sensible + after.sensible - before.sensible;
 }
 
 function duty(dryBulb: number, wetBulb: number, dryAirFlow: number, total: number): CoilDuty {
