@@ -44,6 +44,7 @@ describe('moistAir', () => {
           if (key === 'wetBulb' && air.wetBulb < 0 && air.wetBulb > -3) continue;
           if (key === 'dewPoint' && air.dewPoint <= limits.dewPoint[0]) continue;
           const back = moistAir({ dryBulb, pressure, [key]: air[key] });
+          expect(back.humidityRatio).toBeGreaterThanOrEqual(0);
           const distance = Math.abs(back.humidityRatio - air.humidityRatio);
           expect(distance, `${key} of ${JSON.stringify(air)}`).toBeLessThan(2e-9 + 1e-7 * air.humidityRatio);
         }
