@@ -5,7 +5,7 @@
 import { readFile, stat } from 'node:fs/promises';
 import { createServer } from 'node:http';
 import { extname, join, sep } from 'node:path';
-import { fileURLToPath, pathToFileURL } from 'node:url';
+import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
 import { brotliCompress, gzip } from 'node:zlib';
 
@@ -89,7 +89,7 @@ export async function serve({
   return { url: `http://127.0.0.1:${taken}${folder}`, close };
 }
 
-if (import.meta.url === pathToFileURL(process.argv[1]).href) {
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
   const { url } = await serve({ port: Number(process.env.PORT ?? 4321), base: process.env.BASE ?? '/' });
   console.log(process.argv.includes('--open-sheet') ? `${url}worksheets/capacity/?demo` : url);
 }
