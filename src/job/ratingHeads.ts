@@ -75,7 +75,6 @@ function completed(typed: Slot | undefined, series: readonly number[], at: numbe
       { si: high, from: 'series', field: 1 },
     ];
   }
-  if (Math.abs(typed.si - at) <= tolerance) return [typed];
   // A printed line on the reading itself cannot be in a table whose line there was typed over.
   const others = series.filter((si) => headKey(si) !== headKey(typed.si) && Math.abs(si - at) > tolerance);
   const across = others.filter((si) => (typed.si > at ? si < at : si > at));
