@@ -5,7 +5,7 @@ import { expectedSensible } from './expectedSensible.ts';
 import { limits } from './limits.ts';
 import { type Beyond, figureAt, locate, type Place } from './rated.ts';
 import { traceRated } from './ratedTrace.ts';
-import { axisOrder } from './tableCheck.ts';
+import { axisOrder, checkCapacity } from './tableCheck.ts';
 import { amount } from './trace.ts';
 import type { Axis, Derate, Expectation, Installation, RatingConditions, RatingTable, Trace } from './types.ts';
 
@@ -62,23 +62,18 @@ export function expectedTotal(
 
 function chainOf(table: RatingTable, conditions: ExpectationConditions, installation: Installation): Chain {
   within('blowerPower', installation.blowerPower, limits.blowerPower);
-  if (conditions.nominal !== undefined) checkPositive('nominal', conditions.nominal);
+  if (conditions.nominal !== undefined) checkCapacity('nominal', conditions.nominal);
   const place = locate(table, conditions);
   const flow = airflowStep(table, conditions.dryAirFlow);
   if (conditions.beyond !== 'extend') refuseOutside(table, conditions, place, flow);
   const atTemperatures = figureAt(table.total, table, place);
   if (atTemperatures === null) throw holeAt(table, conditions, place);
-  checkPositive('expected.total', atTemperatures);
+  checkCapacity('expected.total', atTemperatures);
   const atAirflow = atTemperatures * flow.factor;
   const gross = atAirflow + blowerInside(table);
   const net = gross - installation.blowerPower;
-  checkPositive('expected.total', net);
+  checkCapacity('expected.total', net);
   return { place, flow, atTemperatures, atAirflow, gross, net };
-}
-
-function checkPositive(quantity: string, value: number): void {
-  if (value <= 0) throw new CalcError('notPositive', quantity, value, 0, limits.capacity[1]);
-  within(quantity, value, limits.capacity);
 }
 
 /** What a table covers on an axis; `null` where it does not vary with it. One stated airflow covers what the flow curve does. */

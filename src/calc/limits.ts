@@ -19,8 +19,8 @@ export const limits = {
   volumeFlow: [1e-7, 100],
   specificVolume: [0.1, 20],
   blowerPower: [0, 1e5],
-  /** Capacity of one machine, W; a total of zero is refused on its own. */
-  capacity: [0, 1e8],
+  /** Total capacity of one machine, W; its sensible capacity and its power may go down to nothing. */
+  capacity: [1, 1e8],
 } as const satisfies Record<string, readonly [number, number]>;
 
 /** The ranges that the sources state for single equations. */

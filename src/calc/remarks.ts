@@ -9,12 +9,13 @@ import type { Remark } from './types.ts';
 export const remarkRules: readonly Rule[] = [...airRules, ...airflowRules, ...ratingRules];
 
 /**
- * What is odd about a test, stops first, then doubts, then notes. Figures of the table that nobody has typed yet are no remark.
+ * What is odd about a test, stops first, then doubts, then notes. Figures of the table that nobody has typed yet are no remark,
+ * and neither is a value that is no number: that is the problem of its field.
  */
 export function remarksOf(facts: Facts): readonly Remark[] {
   const found = remarkRules.flatMap(({ code, weight, about, amounts }): Remark[] => {
     const list = amounts(facts);
-    return list ? [{ code, weight, about, amounts: list }] : [];
+    return list?.every(({ value }) => Number.isFinite(value)) ? [{ code, weight, about, amounts: list }] : [];
   });
   const table = facts.rating ? tableRemarks(facts.rating.table).filter(({ code }) => code !== 'hole') : [];
   const rank = { stop: 0, doubt: 1, note: 2 } as const;

@@ -20,18 +20,18 @@ type Figure = number | null | undefined;
 
 /** The figures of one point: positive, and the sensible capacity not above the total. */
 export function checkFigures(total: Figure, sensible: Figure, power: Figure): void {
-  checkFigure('total', total);
-  if (total === 0) throw new CalcError('notPositive', 'total', 0, 0, limits.capacity[1]);
-  checkFigure('sensible', sensible);
-  checkFigure('power', power);
+  const most = limits.capacity[1];
+  if (given(total)) checkCapacity('total', total);
+  if (given(sensible)) within('sensible', sensible, [0, most]);
+  if (given(power)) within('power', power, [0, most]);
   if (given(total) && given(sensible) && sensible > total * (1 + sensibleSlack)) {
     throw new CalcError('sensibleAboveTotal', 'sensible', sensible, 0, total);
   }
 }
 
-function checkFigure(quantity: string, value: Figure): void {
-  if (!given(value)) return;
-  if (value < 0) throw new CalcError('notPositive', quantity, value, 0, limits.capacity[1]);
+/** A capacity that something is divided by or compared with, W: `notPositive` says more than a range. */
+export function checkCapacity(quantity: string, value: number): void {
+  if (value <= 0) throw new CalcError('notPositive', quantity, value, ...limits.capacity);
   within(quantity, value, limits.capacity);
 }
 

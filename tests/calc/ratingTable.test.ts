@@ -73,7 +73,7 @@ describe('ratingTable', () => {
     ['a total of zero', [row(30, 17, 0)], 'notPositive'],
     ['a total below zero', [row(30, 17, -9600)], 'notPositive'],
     ['a sensible 2 % above the total', [{ ...row(30, 17, 9600), sensible: 9792 }], 'sensibleAboveTotal'],
-    ['a power below zero', [{ ...row(30, 17, 9600), power: -1 }], 'notPositive'],
+    ['a power below zero', [{ ...row(30, 17, 9600), power: -1 }], 'outOfRange'],
     [
       'a dry bulb on one row only',
       [{ ...row(30, 17, 9600), enteringDryBulb: 27 }, row(30, 19, 10400)],
