@@ -118,14 +118,19 @@ export const airRules: readonly Rule[] = [
     },
   },
   {
-    // Thaw it and find why. Only where water is seen: a dry coil's line meets saturation far below its real surface.
+    // Thaw it and find why. A surface is colder than the air that leaves it. Where no water is seen the line of the process
+    // says nothing of the surface: a dry coil's meets saturation far below it.
     code: 'frost',
     weight: 'stop',
     about: 'leaving',
     amounts: (facts) => {
-      const surface = facts.load?.apparatus?.dewPoint;
-      if (surface === undefined || surface >= frostBelow || !latentSeen(facts)) return null;
-      return [amount('tₐ', 'temperature', surface), amount('t', 'temperature', frostBelow)];
+      const air = facts.leaving?.dryBulb;
+      const surface = latentSeen(facts) ? facts.load?.apparatus?.dewPoint : undefined;
+      const least = [amount('t', 'temperature', frostBelow)];
+      if (surface !== undefined && surface < frostBelow) return [amount('tₐ', 'temperature', surface), ...least];
+      return air !== undefined && air < frostBelow && isCooling(facts)
+        ? [amount('t₂', 'temperature', air), ...least]
+        : null;
     },
   },
 ];
