@@ -5,6 +5,7 @@ import { attempt, lacking, orNull, waitingFor } from './outcome.ts';
 import { ratingTable } from './ratingTable.ts';
 import { given } from './readings.ts';
 import type { Basis, Expectation, MoistAir, Outcome, RatingTable, Test, Trace } from './types.ts';
+import { fahrenheitDegree } from './units.ts';
 
 /** A table as a test gives it, and where it is read. */
 export interface RatingHere {
@@ -14,7 +15,8 @@ export interface RatingHere {
 }
 
 /** How near a single printed row must be to stand for the reading, K: 0.5 °F outdoors, 0.2 °F wet bulb. Common practice, no source. */
-const nearRow = { outdoorDryBulb: 0.28, enteringWetBulb: 0.12 } as const;
+const nearRow = { outdoorDryBulb: 0.5 * fahrenheitDegree, enteringWetBulb: 0.2 * fahrenheitDegree } as const;
+const rounding = 1e-9;
 
 /**
  * The rating of a test, ready to be read. A table whose basis nobody knows is read in the middle of net and gross: as a net
@@ -72,7 +74,7 @@ export function expectedHere(here: Outcome<RatingHere>, t?: Trace): Outcome<Expe
 function tooFewRows(table: RatingTable, conditions: ExpectationConditions): boolean {
   return (['outdoorDryBulb', 'enteringWetBulb'] as const).some((axis) => {
     const [row, second] = table.axes[axis];
-    return row !== undefined && second === undefined && Math.abs(conditions[axis] - row) > nearRow[axis];
+    return row !== undefined && second === undefined && Math.abs(conditions[axis] - row) > nearRow[axis] + rounding;
   });
 }
 

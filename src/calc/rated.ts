@@ -75,23 +75,25 @@ export function locate(table: RatingTable, conditions: RatingConditions): Place 
 
 /** A column of the table at a place, linear between its corners; `null` where one of them is not printed. */
 export function figureAt(values: readonly (number | null)[], table: RatingTable, place: Place): number | null {
-  let sum = 0;
-  for (let corner = 0; corner < 16; corner++) {
-    let weight = 1;
-    let index = 0;
-    for (let i = 0; i < 4; i++) {
-      const fraction = place.fraction[i] as number;
-      const upper = (corner & (8 >> i)) !== 0;
-      weight *= upper ? fraction : 1 - fraction;
-      const row = (upper ? place.high[i] : place.low[i]) as number;
-      index = index * Math.max(1, table.axes[axisOrder[i] as Axis].length) + row;
-    }
-    if (weight === 0) continue;
-    const value = values[index] as number | null;
-    if (value === null) return null;
-    sum += weight * value;
-  }
-  return sum;
+  return along(values, table, place, 0, 0);
+}
+
+/** The figure with the axes from `i` on still open; `before` is the place that the earlier ones fixed. */
+function along(
+  values: readonly (number | null)[],
+  table: RatingTable,
+  place: Place,
+  i: number,
+  before: number,
+): number | null {
+  const axis = axisOrder[i];
+  if (axis === undefined) return values[before] as number | null;
+  const start = before * Math.max(1, table.axes[axis].length);
+  const low = along(values, table, place, i + 1, start + (place.low[i] as number));
+  const fraction = place.fraction[i] as number;
+  if (fraction === 0 || low === null) return low;
+  const high = along(values, table, place, i + 1, start + (place.high[i] as number));
+  return high === null ? null : low + fraction * (high - low);
 }
 
 function cellOf(table: RatingTable, place: Place): Rated['cell'] {
