@@ -6,6 +6,7 @@ import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
 import { rehypeBaseLinks } from './src/build/baseLinks.mjs';
 import { calcModule } from './src/build/calcModule.mjs';
+import { rehypeNoBreakUnits } from './src/build/noBreakUnits.mjs';
 import { offline } from './src/build/offline.mjs';
 import { rehypeTableAlign } from './src/build/tableAlign.mjs';
 
@@ -25,6 +26,7 @@ export default defineConfig({
         // MathML alone: no inline styles, which the policy below forbids, and no fonts.
         [rehypeKatex, { output: 'mathml', strict: 'error', throwOnError: true }],
         rehypeTableAlign,
+        rehypeNoBreakUnits,
         [rehypeBaseLinks, { base }],
       ],
     }),

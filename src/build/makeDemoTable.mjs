@@ -10,7 +10,7 @@ import { toSi } from '../job/units.ts';
 const outdoors = [75, 85, 95, 105, 115];
 const wetBulbs = [57, 62, 67, 72];
 /** Airflow of each block, cfm. */
-const airflows = [1000, 1200];
+const airflows = [1200, 1000];
 
 /**
  * Net total capacity, Btu/h.

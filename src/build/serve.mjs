@@ -25,14 +25,15 @@ const types = {
 
 /** The file of an address, `null` where there is none, or a path to go to instead. */
 async function find(dir, base, address) {
-  const path = decodeURIComponent(new URL(address, 'http://localhost').pathname);
+  const { pathname, search } = new URL(address, 'http://localhost');
+  const path = decodeURIComponent(pathname);
   if (!path.startsWith(base)) return path === '/' || `${path}/` === base ? { goTo: base } : null;
   const file = join(dir, path.slice(base.length));
   if (file !== dir && !file.startsWith(dir + sep)) return null;
   const found = await stat(file).catch(() => null);
   if (!found) return null;
   if (found.isFile()) return { file };
-  return path.endsWith('/') ? { file: join(file, 'index.html') } : { goTo: `${path}/` };
+  return path.endsWith('/') ? { file: join(file, 'index.html') } : { goTo: `${pathname}/${search}` };
 }
 
 async function answer(dir, base, request) {

@@ -5,8 +5,8 @@ const BASE = new URL('./', self.location).pathname;
 const PREFIX = `ton-for-ton${BASE}-`;
 const CACHE = PREFIX + VERSION;
 
-/** A query carries what was typed, never another page: '/a/?x=1' and '/a/' are the file '/a/index.html'. */
-const fileOf = (url) => url.pathname.replace(/\/$/, '/index.html');
+/** A query carries what was typed, never another page: '/a/?x=1', '/a/' and '/a' are the file '/a/index.html'. */
+const fileOf = (url) => url.pathname.replace(/\/$|(\/[^/.]+)$/, '$1/index.html');
 
 /** Takes a file over from the last version when it has not changed, so that an update costs only what is new. */
 async function keep(cache, file, hash) {

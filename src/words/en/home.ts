@@ -36,11 +36,11 @@ export const notCovered =
   'Not for ductless heads, several indoor units on one outdoor unit, reheat modes or chilled water.';
 
 export const picture = {
-  name: 'How a result is drawn. Invented figures: measured 93 % of what it should make, between 85 and 101 %, with the agreed line at 90 %.',
-  line: 'the agreed line, 90 %',
+  name: 'How a result is drawn. Invented figures: measured 93\u00a0% of what it should make, between 85 and 101\u00a0%, with the agreed line at 90\u00a0%.',
+  line: 'the agreed line, 90\u00a0%',
   should: 'what it should make',
-  measured: 'measured, 93 %',
+  measured: 'measured, 93\u00a0%',
   low: '85',
-  high: '101 %',
+  high: '101\u00a0%',
   caption: 'Invented figures. The line is inside the range, so these readings cannot tell.',
 };

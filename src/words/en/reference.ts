@@ -45,7 +45,7 @@ export const verdicts = {
 } as const;
 
 export const rangeSay =
-  'A range runs from the 10 % point of a result to its 90 % point: nine chances in ten that the truth is above the low end, nine in ten that it is below the high end. The sign ± is kept for the limit of an instrument.';
+  'A range runs from the 10\u00a0% point of a result to its 90\u00a0% point: nine chances in ten that the truth is above the low end, nine in ten that it is below the high end. The sign ± is kept for the limit of an instrument.';
 
 export const sourcesHeading = 'Sources';
 export const sourcesSay =
