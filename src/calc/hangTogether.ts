@@ -46,7 +46,7 @@ export function hangTogether({ test, entering, leaving, dryAirFlow, load }: Know
       usual: scaled([16, 22], fahrenheitDegree),
       source,
     },
-    { code: 'supplyHumidity', kind: 'fraction', value: leaving?.relativeHumidity ?? null, usual: [0.8, 0.98], source },
+    { code: 'supplyHumidity', kind: 'fraction', value: leaving?.relativeHumidity ?? null, usual: [0.85, 0.98], source },
     {
       code: 'condensate',
       kind: 'massFlow',

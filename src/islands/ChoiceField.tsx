@@ -9,14 +9,16 @@ interface Props {
   readonly only?: readonly string[];
   /** What counts while nobody has said otherwise, where the table of choices leaves it to the caller. */
   readonly assumed?: string;
+  /** Shows an unanswered question as unanswered, though something is taken for granted meanwhile. */
+  readonly open?: boolean;
 }
 
 /** One choice of the job. */
-export function ChoiceField({ of: key, only, assumed }: Props) {
+export function ChoiceField({ of: key, only, assumed, open = false }: Props) {
   const { ask, options } = choiceWords[key];
   const chosen = job.value.chosen[key];
   const row = choices[key];
-  const usual = assumed ?? ('assumed' in row ? row.assumed : undefined);
+  const usual = open ? undefined : (assumed ?? ('assumed' in row ? row.assumed : undefined));
   const shown = only
     ? Object.fromEntries(only.map((value) => [value, (options as Record<string, string>)[value] ?? value]))
     : options;

@@ -1,8 +1,9 @@
+import { unitLabel } from '~/job/format.ts';
 import type { QuantityKey } from '~/job/types.ts';
 import { Echo } from '~/parts/Echo.tsx';
 import { Field } from '~/parts/Field.tsx';
 import { quantityWords } from '~/words/en/quantities.ts';
-import { typeInOther, unitWords } from '~/words/en/units.ts';
+import { typeInOther } from '~/words/en/units.ts';
 import { echoOf, flipUnit, otherUnit, problemOf, rest, shownText, shownUnit, type } from './fields.ts';
 
 interface Props {
@@ -28,8 +29,8 @@ export function QuantityField({ of: key, name, hint, signed = false, quiet = fal
       term={words.term}
       hint={hint ?? words.hint}
       value={shownText(key, unit)}
-      unit={unitWords[unit].label}
-      unitSpoken={typeInOther(unitWords[unit].spoken, unitWords[other].spoken)}
+      unit={unitLabel(unit)}
+      unitSpoken={typeInOther(unit, other)}
       problem={problemOf(key)}
       signed={signed}
       onInput={(text, input) => type(key, text, unit, input)}

@@ -1,14 +1,13 @@
 /** How a quantity of the job is shown and typed, the same on every worksheet. */
 import { batch, computed, signal } from '@preact/signals';
 import { typed } from '~/job/edit.ts';
-import { format } from '~/job/format.ts';
+import { format, unitLabel, withUnit } from '~/job/format.ts';
 import { quantityOf } from '~/job/quantities.ts';
 import { type Read, read } from '~/job/read.ts';
 import type { QuantityKey, System, UnitKey } from '~/job/types.ts';
 import { echoes } from '~/words/en/echoes.ts';
 import { type ProblemParts, problemWords } from '~/words/en/problems.ts';
 import { quantityWords } from '~/words/en/quantities.ts';
-import { unitWords } from '~/words/en/units.ts';
 import { edit, interpreted, job, system } from './store.ts';
 
 /** The fields that are typed in the other system's unit, for as long as the page stands. */
@@ -56,8 +55,8 @@ export function inUnit(key: QuantityKey, si: number, unit: UnitKey): string {
 }
 
 /** The same with the unit behind it. */
-export function withUnit(key: QuantityKey, si: number, unit: UnitKey = shownUnit(key)): string {
-  return `${inUnit(key, si, unit)}\u00a0${unitWords[unit].label}`;
+export function amountOf(key: QuantityKey, si: number, unit: UnitKey = shownUnit(key)): string {
+  return withUnit(inUnit(key, si, unit), unit);
 }
 
 /** Keeps what was typed; puts the field back when the job is only to be looked at. */
@@ -89,9 +88,9 @@ const shortened = (text: string) => (text.length > 24 ? `${text.slice(0, 23)}…
 export function problemParts(key: QuantityKey): ProblemParts {
   const unit = shownUnit(key);
   const { kind, usual, possible } = quantityOf(key);
-  const label = unitWords[unit].label;
+  const label = unitLabel(unit);
   const entered = job.value.entered[key];
-  const bare = entered && /\d\s*$/.test(entered.text) ? `\u00a0${unitWords[entered.unit].label}` : '';
+  const bare = entered && /\d\s*$/.test(entered.text) ? `\u00a0${unitLabel(entered.unit)}` : '';
   return {
     text: `${shortened(entered?.text.trim() ?? '')}${bare}`,
     name: quantityWords[key].inSentence,
@@ -115,9 +114,9 @@ export function echoOf(key: QuantityKey): string | null {
   if (!entered || typing.value === key) return null;
   const found = readOf(key);
   if (found.state !== 'read') return null;
+  if (!found.usual)
+    return `${found.plain ? '' : `${echoes.readAs(amountOf(key, found.si))} `}${echoes.usual(problemParts(key).usual)}`;
   if (!found.plain)
-    return echoes.readAs(withUnit(key, found.si, found.unit === entered.unit ? entered.unit : shownUnit(key)));
-  return entered.unit === shownUnit(key)
-    ? null
-    : echoes.typedAs(`${entered.text.trim()} ${unitWords[entered.unit].label}`);
+    return echoes.readAs(amountOf(key, found.si, found.unit === entered.unit ? entered.unit : shownUnit(key)));
+  return entered.unit === shownUnit(key) ? null : echoes.typedAs(`${entered.text.trim()} ${unitLabel(entered.unit)}`);
 }

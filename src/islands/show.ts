@@ -1,9 +1,8 @@
 /** SI amounts as a person reads them in the system of the page: the same rounding wherever a kind of figure stands. */
 import type { Amount, Kind } from '~/calc/types.ts';
-import { format } from '~/job/format.ts';
+import { format, unitLabel } from '~/job/format.ts';
 import type { System, UnitKey } from '~/job/types.ts';
 import { differenceUnit, displayUnit, fromSi } from '~/job/units.ts';
-import { unitWords } from '~/words/en/units.ts';
 import { system } from './store.ts';
 
 /** A number and its unit apart, for ledgers. */
@@ -22,7 +21,7 @@ export function capacity(watts: number, of: System = system.value): Shown {
   const step = 10 ** Math.max(size - 2, of === 'ip' ? 2 : -2);
   const rounded = Math.round(value / step) * step;
   const decimals = Math.max(0, Math.min(2, -Math.round(Math.log10(step))));
-  return { number: plain(rounded, decimals), unit: unitWords[unit].label };
+  return { number: plain(rounded, decimals), unit: unitLabel(unit) };
 }
 
 export const capacityText = (watts: number) => joined(capacity(watts));
@@ -48,7 +47,7 @@ const decimalsOf: Readonly<Partial<Record<UnitKey, number>>> = {
 
 /** Any amount in a given unit with the decimals usual for it. */
 export function inUnitOf(si: number, unit: UnitKey, decimals = decimalsOf[unit] ?? 2): Shown {
-  return { number: format(si, unit, decimals), unit: unitWords[unit].label };
+  return { number: format(si, unit, decimals), unit: unitLabel(unit) };
 }
 
 export function ofKind(kind: Kind, si: number): Shown {

@@ -2,7 +2,9 @@
 import { demoTable } from './demoTable.ts';
 import type { Entered, Job, UnitKey } from './types.ts';
 
-const typed = (text: string, unit: UnitKey): Entered => ({ text, unit, origin: 'typed' });
+/** A time without a zone: the demo is read at 14:32 wherever it is looked at. */
+const readAt = '2026-08-12T14:32:00';
+const typed = (text: string, unit: UnitKey): Entered => ({ text, unit, origin: 'typed', at: readAt });
 const fromSheet = (text: string, unit: UnitKey): Entered => ({ text, unit, origin: 'from sheet' });
 
 export const demoJob: Job = {
@@ -18,8 +20,8 @@ export const demoJob: Job = {
     outdoorDryBulb: typed('91', 'degF'),
     nominalCapacity: typed('3', 'ton'),
     'blower.power': typed('430', 'watt'),
-    'rating.airflow': fromSheet('1,000', 'cfm'),
-    'rating.airflowSecond': fromSheet('1,200', 'cfm'),
+    'rating.airflow': fromSheet('1,200', 'cfm'),
+    'rating.airflowSecond': fromSheet('1,000', 'cfm'),
     'rating.blowerPower': fromSheet('300', 'watt'),
     'rating.enteringDryBulb': fromSheet('80', 'degF'),
     line: typed('90', 'percent'),
@@ -36,8 +38,7 @@ export const demoJob: Job = {
     'rating.series': '57',
     'rating.unit': 'btuh',
     'rating.basis': 'net',
-    'rating.blocks': 'two',
-    'rating.withSensible': 'yes',
+    'rating.blocks': 'one',
   },
   tables: { rating: demoTable },
   notes: {

@@ -1,6 +1,4 @@
 /** Numbers as text: decimals fixed, thousands set off by a comma, a true minus, a no-break space before the unit. */
-import { type QuantityKey, quantityOf, unitOf } from './quantities.ts';
-import type { System } from './types.ts';
 import { fromSi, type UnitKey, units } from './units.ts';
 
 const minus = '\u2212';
@@ -27,10 +25,4 @@ export function unitLabel(unit: UnitKey): string {
 export function withUnit(formatted: string, unit: UnitKey): string {
   const label = unitLabel(unit);
   return label === '' ? formatted : `${formatted}${noBreakSpace}${label}`;
-}
-
-/** An SI value of a quantity as it is shown in a system. */
-export function formatQuantity(si: number, key: QuantityKey, system: System): string {
-  const unit = unitOf(key, system);
-  return withUnit(format(si, unit, quantityOf(key).decimals[system]), unit);
 }

@@ -58,7 +58,7 @@ export const quantities = {
   'entering.relativeHumidity': { ...humidity, symbol: 'φ₁', usual: [0.3, 0.7], article: 'return-probe' },
   'entering.wetBulb': { ...temperature, symbol: 't*₁', usual: fahrenheit(54, 74), article: 'return-probe' },
   'leaving.dryBulb': { ...temperature, symbol: 't₂', usual: fahrenheit(45, 65), article: 'supply-probe' },
-  'leaving.relativeHumidity': { ...humidity, symbol: 'φ₂', usual: [0.8, 0.98], article: 'supply-probe' },
+  'leaving.relativeHumidity': { ...humidity, symbol: 'φ₂', usual: [0.85, 0.98], article: 'supply-probe' },
   'leaving.wetBulb': { ...temperature, symbol: 't*₂', usual: fahrenheit(43, 63), article: 'supply-probe' },
   'airflow.volumeFlow': { ...airflow, symbol: 'V̇', usual: inCfm(350, 2600), article: 'airflow' },
   altitude: {

@@ -20,7 +20,7 @@ test('the table of the demo rises with wet bulb and airflow, falls with outdoor 
   for (const [outdoor = 0, wetBulb = 0, block = 0, total = 0, sensible = 0] of rows) {
     expect(sensible).toBeLessThanOrEqual(total);
     for (const [otherOutdoor = 0, otherWetBulb = 0, otherBlock = 0, otherTotal = 0] of rows) {
-      const better = otherOutdoor <= outdoor && otherWetBulb >= wetBulb && otherBlock >= block;
+      const better = otherOutdoor <= outdoor && otherWetBulb >= wetBulb && otherBlock <= block;
       if (better) expect(otherTotal).toBeGreaterThanOrEqual(total);
     }
   }

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { format, formatNumber, formatQuantity, unitLabel, withUnit } from '../../src/job/format.ts';
+import { format, formatNumber, unitLabel, withUnit } from '../../src/job/format.ts';
 
 test.each([
   [0, 0, '0'],
@@ -17,8 +17,8 @@ test.each([
 
 test('an SI value is written in its unit, with a no-break space before the label', () => {
   expect(format(35, 'degF', 1)).toBe('95.0');
-  expect(formatQuantity(24, 'entering.dryBulb', 'ip')).toBe('75.2\u00a0°F');
-  expect(formatQuantity(0.88, 'leaving.relativeHumidity', 'si')).toBe('88\u00a0%');
+  expect(withUnit(format(24, 'degF', 1), 'degF')).toBe('75.2\u00a0°F');
+  expect(withUnit('88', 'percent')).toBe('88\u00a0%');
   expect(withUnit('1.2', 'one')).toBe('1.2');
   expect(unitLabel('btuh')).toBe('Btu/h');
 });

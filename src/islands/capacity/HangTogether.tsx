@@ -1,5 +1,4 @@
 import type { Check } from '~/calc/types.ts';
-import { tonOfRefrigeration } from '~/calc/units.ts';
 import { UsualRange } from '~/charts/UsualRange.tsx';
 import type { UnitKey } from '~/job/types.ts';
 import { answer, checkNames } from '~/words/en/answer.ts';
@@ -35,13 +34,11 @@ export function HangTogether() {
 }
 
 function Line({ check }: { check: Check }) {
-  // The airflow of a check is for each ton; its units here are for each capacity.
-  const each = check.code === 'airflowPerCapacity' ? tonOfRefrigeration : 1;
   const { decimals, ...units } = shown[check.code];
   const unit = units[system.value];
-  const value = inUnitOf((check.value ?? 0) / each, unit, decimals);
+  const value = inUnitOf(check.value ?? 0, unit, decimals);
   const rounds = system.value === 'ip' && check.code !== 'condensate';
-  const [low, high] = check.usual.map((limit) => inUnitOf(limit / each, unit, rounds ? 0 : decimals));
+  const [low, high] = check.usual.map((limit) => inUnitOf(limit, unit, rounds ? 0 : decimals));
   const usual = (check.value ?? 0) >= check.usual[0] && (check.value ?? 0) <= check.usual[1];
   return (
     <li>

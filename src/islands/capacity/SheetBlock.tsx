@@ -1,7 +1,7 @@
 import { TitleBlock } from '~/parts/TitleBlock.tsx';
 import { titleBlock } from '~/words/en/answer.ts';
 import { choiceWords } from '~/words/en/choices.ts';
-import { withUnit } from '../fields.ts';
+import { amountOf } from '../fields.ts';
 import { inUnitOf, joined } from '../show.ts';
 import { interpreted, job, source, system } from '../store.ts';
 import { clock } from './model.ts';
@@ -31,7 +31,7 @@ export function SheetBlock() {
         { name: titleBlock.read, value: at ? `${day(at)}, ${clock(at)}` : titleBlock.notRead },
         {
           name: titleBlock.place,
-          value: test.altitude === null ? titleBlock.seaLevelAssumed : withUnit('altitude', test.altitude),
+          value: test.altitude === null ? titleBlock.seaLevelAssumed : amountOf('altitude', test.altitude),
         },
         { name: titleBlock.units, value: system.value === 'ip' ? '°F, Btu/h' : '°C, kW' },
         { name: titleBlock.by, value: notes.tester?.trim() || titleBlock.none },

@@ -1,13 +1,13 @@
 /** What the capacity sheet shows of a job: its open steps, the line of each, what is still needed, what the bar says. */
 import { computed, signal } from '@preact/signals';
 import { isChoice } from '~/job/choices.ts';
+import { unitLabel } from '~/job/format.ts';
 import type { QuantityKey } from '~/job/types.ts';
 import { choiceWords } from '~/words/en/choices.ts';
 import { problemInBar } from '~/words/en/problems.ts';
 import { quantityWords } from '~/words/en/quantities.ts';
 import { barWords, needNames, stepNames } from '~/words/en/sheet.ts';
 import { ratingStep, sureStep } from '~/words/en/steps.ts';
-import { unitWords } from '~/words/en/units.ts';
 import { problemParts, readOf, shownText, shownUnit, typing } from '../fields.ts';
 import { capacityText, percent } from '../show.ts';
 import { assessment, interpreted, job, source } from '../store.ts';
@@ -30,7 +30,7 @@ function lineOf(key: QuantityKey): string {
   if (text === '') return '';
   const found = readOf(key);
   const bare = found.state === 'read' && /\d\s*$/.test(text);
-  return bare ? `${text}\u00a0${unitWords[unit].label}` : text;
+  return bare ? `${text}\u00a0${unitLabel(unit)}` : text;
 }
 
 const air = (of: 'entering' | 'leaving') => {
@@ -89,8 +89,9 @@ function waitingOf(outcome: { ok: boolean; waiting?: readonly string[] }): reado
 
 export const needText = (needs: readonly string[]): string => needs.map((need) => needNames[need] ?? need).join(', ');
 
-/** How many values are taken for granted: shown wherever a figure stands. */
-export const assumedCount = computed(() => interpreted.value.assumed.length);
+/** What the measured figure alone takes for granted, and nobody said. */
+const measuredAssumes: ReadonlySet<string> = new Set(['altitude', 'airflow.place', 'airflow.kind']);
+const assumedCount = computed(() => interpreted.value.assumed.filter((what) => measuredAssumes.has(what)).length);
 
 export interface Bar {
   readonly big: string;

@@ -20,16 +20,23 @@ function stepOf(field: Element | null): StepId | null {
 
 /** The field after this one; at the end of a step, the first of the next; at the end of the last, the answer. */
 export function toNextField(from: Element | null): void {
-  const step = stepOf(from) ?? openStep.value ?? 'entering';
+  const step = stepOf(from);
+  if (!from || !step) {
+    goInto(openStep.value ?? 'entering');
+    return;
+  }
   const here = fieldsOf(step).filter(reachable);
-  const at = from
-    ? here.findIndex((field) => field === from || field.parentElement?.parentElement?.contains(from))
-    : -1;
-  const next = from instanceof HTMLElement && stepOf(from) ? here[at + 1] : undefined;
+  const group = from.closest('.choices');
+  const at = here.findIndex((field) => field === from || (group !== null && field.closest('.choices') === group));
+  const next = here[at + 1];
   const following = steps[steps.indexOf(step) + 1];
-  if (next) focus(next);
-  else if (following) openThen(following, () => fieldsOf(following).find(reachable));
+  if (at >= 0 && next) focus(next);
+  else if (following) goInto(following);
   else toAnswer();
+}
+
+function goInto(step: StepId): void {
+  openThen(step, () => fieldsOf(step).find(reachable));
 }
 
 /** Opens a step where it is folded and goes to what is found in it, once it is drawn. */

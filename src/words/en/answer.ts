@@ -47,7 +47,7 @@ export const answer = {
 
 /** The six figures, under the code of each check. */
 export const checkNames: Readonly<Record<string, string>> = {
-  airflowPerCapacity: 'Airflow per ton',
+  airflowPerCapacity: 'Airflow for its size',
   temperatureDrop: 'Temperature drop',
   supplyHumidity: 'Supply humidity',
   condensate: 'Water per hour',

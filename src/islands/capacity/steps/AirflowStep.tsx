@@ -1,5 +1,4 @@
 import { useState } from 'preact/hooks';
-import { tonOfRefrigeration } from '~/calc/units.ts';
 import { airflowMethods, isChoice } from '~/job/choices.ts';
 import { Echo } from '~/parts/Echo.tsx';
 import { Select } from '~/parts/Select.tsx';
@@ -68,11 +67,11 @@ function Taken({ changing, onChange }: { changing: boolean; onChange: () => void
   const perTon = assessment.value.checks.find(({ code }) => code === 'airflowPerCapacity')?.value;
   return (
     <Echo>
+      {typeof perTon === 'number' && `${echoes.perTon(perCapacity(perTon))} `}
       {echoes.flowTaken(echoes.flowKinds[kind], echoes.flowPlaces[place], percent(limit))}{' '}
       <button type="button" class="plain-button" aria-expanded={changing ? 'true' : 'false'} onClick={onChange}>
         {airflowStep.change}
       </button>
-      {typeof perTon === 'number' && ` ${echoes.perTon(perCapacity(perTon / tonOfRefrigeration))}`}
     </Echo>
   );
 }

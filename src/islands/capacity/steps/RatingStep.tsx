@@ -44,8 +44,8 @@ export function RatingStep() {
           {ratingStep.waiting(here.needs.map((key) => quantityWords[key].inSentence).join(ratingStep.and))}
         </p>
       )}
+      <ChoiceField of="rating.basis" open />
       <Remarks about="rating" />
-      <ChoiceField of="rating.basis" />
       <details class="fold">
         <summary>{ratingStep.blowerFold}</summary>
         <div class="field-row">
