@@ -2,28 +2,28 @@
 
 export const title = 'How much cooling does it really deliver?';
 export const description =
-  'Two probes and an airflow figure tell how much cooling an air conditioner delivers right now, what it should deliver in this weather, and how sure that is.';
+  'Two probes and an airflow figure tell how much cooling an air conditioner delivers right now. See it beside what the same system should deliver in this weather.';
 export const sentence =
-  'Two probes and an airflow figure tell how much cooling an air conditioner delivers right now. This site works it out, works out what the same system should deliver in this weather, and says whether the difference means anything.';
+  'Two probes and an airflow figure tell how much cooling an air conditioner delivers right now. This site works it out, works out what the same system should deliver in this weather, and shows every step.';
 export const promise = 'No account, no signal needed; what you type stays on this device.';
 
 export const doors = [
   {
     name: 'I am on a job.',
-    say: 'Twelve figures, three minutes of typing.',
+    say: 'About twelve figures, one question at a time.',
     links: [{ path: '/worksheets/capacity/', label: 'Open the capacity sheet', main: true }],
     more: { path: '/method/measured-cooling/', label: 'How to measure, in order' },
   },
   {
     name: 'I teach or learn.',
-    say: 'Lessons that ask first and answer after, with every figure worked out.',
+    say: 'A lesson that asks first and answers after, with every figure worked out.',
     links: [{ path: '/classroom/', label: 'Open the classroom', main: false }],
     more: { path: '/reference/', label: 'How to read our drawings' },
   },
   {
     name: 'I was given a report.',
     say: 'What its figures show, what they cannot, what to ask.',
-    links: [{ path: '/reports/', label: 'Read my report', main: false }],
+    links: [{ path: '/reports/', label: 'How to read my report', main: false }],
     more: { path: '/cautions/', label: 'What is safe to do yourself' },
   },
 ] as const;
@@ -42,5 +42,5 @@ export const picture = {
   measured: 'measured, 93\u00a0%',
   low: '85',
   high: '101\u00a0%',
-  caption: 'Invented figures. The line is inside the range, so these readings cannot tell.',
+  caption: 'A share is worth its range. Invented figures: the line lies inside, so these readings cannot tell.',
 };
