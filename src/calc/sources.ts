@@ -29,7 +29,7 @@ export const sources = {
     known: 'computed',
   },
   enhancementForm: {
-    label: 'Buck 1981, refitted',
+    label: 'J. Appl. Meteorol. 20 (1981), refitted',
     citation:
       'A. L. Buck, New equations for computing vapor pressure and enhancement factor, Journal of Applied Meteorology 20, 1527–1532 (1981): the form f = 1 + A + p·(B + C·(t + D + E·p)²) from memory, its shorter form and his table read in works that carry them. The coefficients are our own fit to real-gas states.',
     known: 'computed',

@@ -2,7 +2,7 @@
 import { batch, computed, signal } from '@preact/signals';
 import { typed } from '~/job/edit.ts';
 import { format, unitLabel, withUnit } from '~/job/format.ts';
-import { quantityOf } from '~/job/quantities.ts';
+import { quantityOf, unitOf } from '~/job/quantities.ts';
 import { type Read, read } from '~/job/read.ts';
 import type { QuantityKey, System, UnitKey } from '~/job/types.ts';
 import { echoes } from '~/words/en/echoes.ts';
@@ -20,8 +20,7 @@ let timer: ReturnType<typeof setTimeout> | undefined;
 const other = (of: System): System => (of === 'ip' ? 'si' : 'ip');
 
 export function shownUnit(key: QuantityKey): UnitKey {
-  const quantity = quantityOf(key);
-  return quantity[flipped.value.has(key) ? other(system.value) : system.value];
+  return unitOf(key, flipped.value.has(key) ? other(system.value) : system.value);
 }
 
 export function otherUnit(key: QuantityKey, unit: UnitKey): UnitKey {

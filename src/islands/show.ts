@@ -91,9 +91,20 @@ const workingDecimals: Readonly<Partial<Record<UnitKey, number>>> = {
   one: 4,
 };
 
-/** An amount of working. */
+/** An amount of working. A constant too small for its decimals is written in powers of ten. */
 export function amountIn({ value }: Amount, unit: UnitKey): Shown {
-  return inUnitOf(value, unit, workingDecimals[unit] ?? 3);
+  const shown = inUnitOf(value, unit, workingDecimals[unit] ?? 3);
+  const lost = value !== 0 && Math.abs(fromSi(value, unit)) < 0.001;
+  return lost ? { ...shown, number: powers(fromSi(value, unit)) } : shown;
+}
+
+function powers(value: number): string {
+  const [digits = '', exponent = ''] = value.toExponential(3).split('e');
+  const raised = exponent
+    .replace(/\d/g, (digit) => '⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(digit)] ?? '')
+    .replace('-', '⁻')
+    .replace('+', '');
+  return `${digits.replace('-', '−')} · 10${raised}`;
 }
 
 /** An amount of a remark: rounded for a sentence. */

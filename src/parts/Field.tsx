@@ -15,7 +15,7 @@ export interface FieldProps {
   readonly signed?: boolean;
   /** A short label to be seen where the whole name is only to be heard; '' where nothing but the box is seen. */
   readonly seen?: string | undefined;
-  readonly onInput: (text: string, input: HTMLInputElement) => void;
+  readonly onInput: (text: string, input?: HTMLInputElement) => void;
   readonly onBlur?: () => void;
   /** Absent where a field has one unit only. */
   readonly onUnit?: (() => void) | undefined;
@@ -26,8 +26,7 @@ export interface FieldProps {
 export function Field(props: FieldProps) {
   const { id, name, term, hint, value, unit, unitSpoken, problem, signed, seen, onInput, onBlur, onUnit } = props;
   const described = [hint && `${id}-hint`, problem && `${id}-check`].filter(Boolean).join(' ');
-  const flip = () =>
-    onInput(value.startsWith('-') || value.startsWith('−') ? value.slice(1) : `-${value}`, {} as never);
+  const flip = () => onInput(/^[-−]/.test(value) ? value.slice(1) : `-${value}`);
   return (
     <div class="field" data-bad={problem ? '' : undefined}>
       <label for={id} class={seen === '' ? 'spoken' : undefined}>

@@ -72,9 +72,9 @@ interface CellProps {
 function CellField({ cell, grid, column, row }: CellProps) {
   const name = ratingStep.cellName(quantityWords[`rating.${cell.quantity}`].name, column.label, row.label);
   const id = `cell-${cell.key}`;
-  const write = (text: string, field: HTMLInputElement) => {
+  const write = (text: string, field?: HTMLInputElement) => {
     touch(id);
-    if (!edit(...setCell(job.value, cell, text))) field.value = cell.text;
+    if (!edit(...setCell(job.value, cell, text)) && field) field.value = cell.text;
   };
   const both = job.value.chosen['rating.withSensible'] === 'yes';
   return (

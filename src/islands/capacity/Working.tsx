@@ -4,7 +4,7 @@ import { sources } from '~/calc/sources.ts';
 import type { Amount, Step } from '~/calc/types.ts';
 import { displayUnit, type UnitKey } from '~/job/units.ts';
 import { answer } from '~/words/en/answer.ts';
-import { stepWords } from '~/words/en/working.ts';
+import { stepWords, type WorkingGroup, workingGroup, workingGroups } from '~/words/en/working.ts';
 import { amountIn, joined } from '../show.ts';
 import { interpreted, system } from '../store.ts';
 
@@ -25,13 +25,28 @@ export function Working() {
   return (
     <div class="working-steps">
       <p class="label quiet">{answer.workingLead}</p>
-      <ol class="working-list">
-        {steps.map((step, index) => (
-          <Line key={index} step={step} />
-        ))}
-      </ol>
+      {inGroups(steps).map(([group, own]) => (
+        <section key={group}>
+          <h3>{workingGroups[group]}</h3>
+          <ol class="working-list">
+            {own.map((step, index) => (
+              <Line key={index} step={step} />
+            ))}
+          </ol>
+        </section>
+      ))}
     </div>
   );
+}
+
+/** The steps under their headings, both in the order in which they first come. */
+function inGroups(steps: readonly Step[]): readonly (readonly [WorkingGroup, readonly Step[]])[] {
+  const found = new Map<WorkingGroup, Step[]>();
+  for (const step of steps) {
+    const group = workingGroup(step.id);
+    found.set(group, [...(found.get(group) ?? []), step]);
+  }
+  return [...found];
 }
 
 function Line({ step }: { step: Step }) {

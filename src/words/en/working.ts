@@ -1,14 +1,19 @@
 /** What each step of working is called, under its id. Steps of a state of air carry the name of the air before their own. */
-const airs: Readonly<Record<string, string>> = { entering: 'Return air', leaving: 'Supply air' };
-
 const names: Readonly<Record<string, string>> = {
-  'moistAir.enhancement': 'enhancement factor of real air',
+  standardPressure: 'Pressure at this height',
   'moistAir.saturationPressure': 'saturation pressure',
+  'moistAir.enhancementFactor': 'enhancement factor of real air',
   'moistAir.humidityRatio': 'humidity ratio',
+  'moistAir.saturatedHumidityRatio': 'humidity ratio at the wet bulb, saturated',
   'moistAir.enthalpy': 'enthalpy',
-  'moistAir.specificVolume': 'volume',
+  'moistAir.specificVolume': 'volume of a kilogram of dry air',
   'moistAir.wetBulb': 'wet bulb',
   'moistAir.dewPoint': 'dew point',
+  'dryAirFlow.actual': 'Dry air, from actual airflow',
+  'dryAirFlow.standard': 'Dry air, from standard airflow',
+  'dryAirFlow.middle': 'Dry air, the middle of what it may be',
+  blowerHeat: 'Heat of the blower',
+  'blowerHeat.default': 'Blower power by default',
   'coilLoad.total': 'Total',
   'coilLoad.sensible': 'Sensible',
   'coilLoad.latent': 'Latent',
@@ -24,18 +29,54 @@ const names: Readonly<Record<string, string>> = {
   'rated.share.enteringWetBulb': 'Place between the rows',
   'rated.share.enteringDryBulb': 'Place between the dry bulbs',
   'rated.share.dryAirFlow': 'Place between the airflows',
+  'expectation.flowRatio': 'This airflow over the block’s, by mass',
+  'expectation.airflow': 'Brought to this airflow',
   'expectation.gross': 'Expected, gross',
   'expectation.net': 'Expected, net',
-  'expectation.airflow': 'Brought to this airflow',
+  'ratio.measured': 'Measured, net',
+  ratio: 'Share of what it should make',
 };
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
+/** What comes before the name of a step that is worked out for one of several airflows or blowers. */
+const prefixes: Readonly<Record<string, string>> = {
+  entering: 'at the return',
+  leaving: 'at the supply',
+  standard: 'as standard air',
+  rating: 'in the rating',
+};
+
+export const workingGroups = {
+  entering: 'Return air',
+  leaving: 'Supply air',
+  measured: 'What it makes',
+  expected: 'What it should make',
+  ratio: 'The share',
+} as const;
+
+export type WorkingGroup = keyof typeof workingGroups;
+
+/** Under which heading a step stands, by the beginnings of its id; the longer one first. */
+const groups: readonly (readonly [string, WorkingGroup])[] = [
+  ['entering.moistAir', 'entering'],
+  ['leaving.moistAir', 'leaving'],
+  ['rating.', 'expected'],
+  ['rated.', 'expected'],
+  ['expectation.', 'expected'],
+  ['ratio', 'ratio'],
+];
+
+export const workingGroup = (id: string): WorkingGroup =>
+  groups.find(([start]) => id.startsWith(start))?.[1] ?? 'measured';
+
 /** The name of a step; an id without a name of its own is spelled out, so that nothing is hidden. */
 export function stepWords(id: string): string {
   const [first = '', ...others] = id.split('.');
-  const air = airs[first];
-  const own = air ? others.join('.') : id;
-  const name = names[own] ?? own.replace(/\./g, ': ').replace(/([A-Z])/g, (letter) => ` ${letter.toLowerCase()}`);
-  return air ? `${air}, ${name}` : capital(name);
+  const prefix = names[id] === undefined ? prefixes[first] : undefined;
+  const own = prefix ? others.join('.') : id;
+  const name = capital(
+    names[own] ?? own.replace(/\./g, ': ').replace(/([A-Z])/g, (letter) => ` ${letter.toLowerCase()}`),
+  );
+  return prefix && !own.startsWith('moistAir') ? `${name}, ${prefix}` : name;
 }

@@ -1,14 +1,13 @@
 import { sureStep } from '~/words/en/steps.ts';
 import { ChoiceField } from '../../ChoiceField.tsx';
 import { QuantityField } from '../../QuantityField.tsx';
-import { percent, temperatureStep } from '../../show.ts';
-import { interpreted, job } from '../../store.ts';
+import { job } from '../../store.ts';
+import { ProbeLimits } from '../ProbeLimits.tsx';
 import { Remarks } from '../Remarks.tsx';
 import { StepFrame } from '../StepFrame.tsx';
 
 /** Step 6: whether the probes were checked against each other, and the line that was agreed on. */
 export function SureStep() {
-  const { dryBulb, relativeHumidity } = interpreted.value.test.probeLimits;
   const checked = job.value.chosen.sideBySide === 'yes';
   return (
     <StepFrame step="sure">
@@ -25,8 +24,11 @@ export function SureStep() {
         <p class="hint">{sureStep.how}</p>
       )}
       <QuantityField of="line" />
-      <p class="hint">{sureStep.limits(temperatureStep(dryBulb), percent(relativeHumidity))}</p>
-      <p>{sureStep.none}</p>
+      <details class="fold">
+        <summary>{sureStep.limits}</summary>
+        <ProbeLimits />
+      </details>
+      <p class="label">{sureStep.none}</p>
       <Remarks about="test" />
     </StepFrame>
   );
