@@ -5,6 +5,7 @@ import { Field } from '~/parts/Field.tsx';
 import { quantityWords } from '~/words/en/quantities.ts';
 import { typeInOther } from '~/words/en/units.ts';
 import { echoOf, flipUnit, otherUnit, problemOf, rest, shownText, shownUnit, type } from './fields.ts';
+import { loaded } from './store.ts';
 
 interface Props {
   readonly of: QuantityKey;
@@ -33,6 +34,7 @@ export function QuantityField({ of: key, name, hint, signed = false, quiet = fal
       unitSpoken={typeInOther(unit, other)}
       problem={problemOf(key)}
       signed={signed}
+      locked={!loaded.value}
       onInput={(text, input) => type(key, text, unit, input)}
       onBlur={rest}
       onUnit={other === unit ? undefined : () => flipUnit(key)}

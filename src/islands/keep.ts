@@ -27,13 +27,24 @@ export async function flush(): Promise<void> {
   const { job, edits } = waiting;
   waiting = null;
   // Where nothing is stored under this name yet, the job as it stands is; the edits are in it, and applying them twice changes nothing.
-  noteResult(await saveEdits(job.id, edits, job));
+  noteResult(await saveEdits(job.id, edits, job), job);
 }
 
-/** What came of a write, for whoever looks at the page. */
-export function noteResult(result: Saved): void {
-  if (result.saved) keptAt.value = new Date();
+/** What came of a write, for whoever looks at the page; the home page learns by its name that there is a job to go on with. */
+export function noteResult(result: Saved, job: Job): void {
+  if (result.saved) {
+    keptAt.value = new Date();
+    leaveName(job);
+  }
   keeping.value = result.saved ? 'kept' : result.trouble;
+}
+
+function leaveName({ notes }: Job): void {
+  try {
+    localStorage.setItem('ton-for-ton.open', notes.address?.trim() ?? '');
+  } catch {
+    // Then the home page offers a new job only.
+  }
 }
 
 if (typeof document !== 'undefined') {

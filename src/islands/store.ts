@@ -18,7 +18,9 @@ export const source = signal<Source>('own');
 export const system = signal<System>('ip');
 /** False until the kept job has been looked for: nothing may be judged, or said to be missing, before that. */
 export const loaded = signal(false);
-/** Edits that somebody tried to make on the demo. */
+/** Edits made before the kept job was there. */
+let early: readonly Edit[] = [];
+/** Whether somebody tried to change the demo. */
 export const refused = signal(false);
 
 export const interpreted = computed(() => toTest(job.value));
@@ -31,18 +33,22 @@ export function edit(...edits: readonly Edit[]): boolean {
     return false;
   }
   job.value = applyEdits(job.value, edits);
-  keep(job.value, edits);
+  if (loaded.value) keep(job.value, edits);
+  else early = [...early, ...edits];
   return true;
 }
 
-/** Puts another job on the page, whole. */
+/** Puts another job on the page, whole. What was typed while it was being fetched is not lost. */
 export function show(next: Job, from: Source): void {
+  const typed = from === 'own' ? early : [];
+  early = [];
   batch(() => {
-    job.value = next;
+    job.value = applyEdits(next, typed);
     source.value = from;
     refused.value = false;
     loaded.value = true;
   });
+  if (typed.length > 0) keep(job.value, typed);
 }
 
 /** Edits made to the same job in another tab: applied here, not kept again. */

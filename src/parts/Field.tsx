@@ -11,6 +11,8 @@ export interface FieldProps {
   /** How the key beside the value is spoken: what a tap does. */
   readonly unitSpoken: string;
   readonly problem?: string | null;
+  /** Not to be typed in yet: what was typed before the page is alive would be lost. */
+  readonly locked?: boolean;
   /** A quantity that may be negative gets a key for the sign: phone keyboards for numbers often have none. */
   readonly signed?: boolean;
   /** A short label to be seen where the whole name is only to be heard; '' where nothing but the box is seen. */
@@ -24,7 +26,22 @@ export interface FieldProps {
 
 /** A number to type, with its label above, its unit as a key, and a sentence below when it cannot be read. */
 export function Field(props: FieldProps) {
-  const { id, name, term, hint, value, unit, unitSpoken, problem, signed, seen, onInput, onBlur, onUnit } = props;
+  const {
+    id,
+    name,
+    term,
+    hint,
+    value,
+    unit,
+    unitSpoken,
+    problem,
+    locked = false,
+    signed,
+    seen,
+    onInput,
+    onBlur,
+    onUnit,
+  } = props;
   const described = [hint && `${id}-hint`, problem && `${id}-check`].filter(Boolean).join(' ');
   const flip = () => onInput(/^[-−]/.test(value) ? value.slice(1) : `-${value}`);
   return (
@@ -55,6 +72,7 @@ export function Field(props: FieldProps) {
           autocorrect="off"
           spellcheck={false}
           maxLength={200}
+          readOnly={locked}
           value={value}
           aria-invalid={problem ? 'true' : undefined}
           aria-describedby={described || undefined}

@@ -6,7 +6,7 @@ import { Field } from '~/parts/Field.tsx';
 import { quantityWords } from '~/words/en/quantities.ts';
 import { ratingStep } from '~/words/en/steps.ts';
 import { inUnit, rest, touch, typing } from '../fields.ts';
-import { edit, job, system } from '../store.ts';
+import { edit, job, loaded, system } from '../store.ts';
 import { cellProblem } from './cellProblem.ts';
 
 interface Props {
@@ -86,6 +86,7 @@ function CellField({ cell, grid, column, row }: CellProps) {
       unit=""
       unitSpoken=""
       problem={typing.value === id ? null : cellProblem(cell, grid.unit)}
+      locked={!loaded.value}
       onInput={write}
       onBlur={rest}
     />

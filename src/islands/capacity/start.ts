@@ -36,12 +36,16 @@ export function start(): () => void {
 
 async function open(query: URLSearchParams): Promise<void> {
   if (query.has('demo')) return showDemo();
-  if (query.has('new')) return startOwn();
   const found = await openJob();
   if (found.trouble) keeping.value = found.trouble;
   unread.value = found.unread;
-  show(found.job, 'own');
+  if (query.has('new') && !isEmpty(found.job)) startOwn();
+  else show(found.job, 'own');
 }
+
+/** A job in which nothing was entered yet serves as a new one. */
+const isEmpty = ({ entered, chosen, tables, notes }: Job) =>
+  [entered, chosen, tables, notes].every((map) => Object.keys(map).length === 0);
 
 async function showDemo(): Promise<void> {
   const { demoJob } = await import('~/job/demo.ts');
@@ -61,6 +65,6 @@ export function copyDemo(): void {
 /** Makes a job the open one, here and on the device, and forgets what the address asked for. */
 function take(own: Job): void {
   show(own, 'own');
-  void keepJob(own).then(noteResult);
+  void keepJob(own).then((result) => noteResult(result, own));
   history.replaceState(null, '', location.pathname);
 }

@@ -11,7 +11,10 @@ export const doors = [
   {
     name: 'I am on a job.',
     say: 'About twelve figures, one question at a time.',
-    links: [{ path: '/worksheets/capacity/', label: 'Open the capacity sheet', main: true }],
+    links: [
+      { path: '/worksheets/capacity/?new', label: 'Start a new job', main: true },
+      { path: '/worksheets/capacity/', label: 'Go on with my job', main: false, kept: 'Go on with' },
+    ],
     more: { path: '/method/measured-cooling/', label: 'How to measure, in order' },
   },
   {
