@@ -1,8 +1,8 @@
 import type { NoteKey } from '~/job/types.ts';
-import { TextField } from '~/parts/TextField.tsx';
 import { identity } from '~/words/en/sheet.ts';
 import { ChoiceField } from '../ChoiceField.tsx';
-import { edit, interpreted, job } from '../store.ts';
+import { NoteField } from '../NoteField.tsx';
+import { interpreted, job } from '../store.ts';
 
 const names = [
   ['address', identity.address],
@@ -39,18 +39,5 @@ export function Identity() {
 }
 
 function Notes({ of }: { of: readonly (readonly [NoteKey, string])[] }) {
-  return of.map(([key, name]) => {
-    const value = job.value.notes[key] ?? '';
-    return (
-      <TextField
-        key={key}
-        id={`note-${key}`}
-        name={name}
-        value={value}
-        onInput={(text, field) => {
-          if (!edit({ slot: 'notes', key, to: text === '' ? undefined : text })) field.value = value;
-        }}
-      />
-    );
-  });
+  return of.map(([key, name]) => <NoteField key={key} of={key} name={name} />);
 }

@@ -1,9 +1,9 @@
 import { addReading, listedReadings, meanReading, measuredHere, removeReading } from '~/job/readings.ts';
 import { Echo } from '~/parts/Echo.tsx';
-import { TextField } from '~/parts/TextField.tsx';
 import { echoes } from '~/words/en/echoes.ts';
 import { sheet } from '~/words/en/sheet.ts';
 import { returnAir } from '~/words/en/steps.ts';
+import { NoteField } from '../NoteField.tsx';
 import { percent, temperature } from '../show.ts';
 import { edit, job } from '../store.ts';
 import { clock } from './model.ts';
@@ -22,7 +22,6 @@ export function ReadingKeys({ side }: { side: Side }) {
 /** The readings kept so far, their mean, and which probe they came from. */
 export function Readings({ side }: { side: Side }) {
   const listed = listedReadings(job.value, side);
-  const probe = job.value.notes[`${side}.probe`] ?? '';
   if (listed.length === 0) return null;
   const mean = meanReading(job.value, side);
   const here = measuredHere(job.value);
@@ -65,14 +64,7 @@ export function Readings({ side }: { side: Side }) {
           here.map((what) => (mean[what] === null ? '–' : shown(what, mean[what]))).join(', '),
         )}
       </Echo>
-      <TextField
-        id={`probe-${side}`}
-        name={returnAir.probe}
-        value={probe}
-        onInput={(text, field) => {
-          if (!edit({ slot: 'notes', key: `${side}.probe`, to: text === '' ? undefined : text })) field.value = probe;
-        }}
-      />
+      <NoteField of={`${side}.probe`} name={returnAir.probe} />
     </div>
   );
 }

@@ -3,9 +3,9 @@ import { useState } from 'preact/hooks';
 import type { NoteKey } from '~/job/types.ts';
 import { Mark } from '~/parts/Mark.tsx';
 import { Step } from '~/parts/Step.tsx';
-import { TextField } from '~/parts/TextField.tsx';
 import { sheet, stepNames } from '~/words/en/sheet.ts';
-import { edit, job } from '../store.ts';
+import { NoteField } from '../NoteField.tsx';
+import { job } from '../store.ts';
 import { asideOf, isDesk, isOpen, lineOfStep, openStep, type StepId, steps } from './model.ts';
 
 interface Props {
@@ -22,9 +22,6 @@ export function StepFrame({ step, tools, children }: Props) {
   const note = job.value.notes[noteKey] ?? '';
   const [noting, setNoting] = useState(false);
   const mark = step === 'entering' || step === 'leaving' ? <Mark of={step} /> : undefined;
-  const write = (text: string, field: HTMLInputElement | HTMLTextAreaElement) => {
-    if (!edit({ slot: 'notes', key: noteKey, to: text === '' ? undefined : text })) field.value = note;
-  };
   return (
     <Step
       id={`step-${step}`}
@@ -53,9 +50,7 @@ export function StepFrame({ step, tools, children }: Props) {
           {sheet.note}
         </button>
       </div>
-      {(noting || note !== '') && (
-        <TextField id={`note-${step}`} name={sheet.noteOn(name)} value={note} long onInput={write} />
-      )}
+      {(noting || note !== '') && <NoteField of={noteKey} name={sheet.noteOn(name)} long />}
     </Step>
   );
 }

@@ -13,7 +13,6 @@ export const answer = {
     'Ordinary probes that were not checked side by side leave about 10 % of standard uncertainty in this share; checked, about 5.5 %.',
   rangeChecked: 'Checked side by side, ordinary probes leave about 5.5 % of standard uncertainty in this share.',
   noVerdict: 'No verdict.',
-  tested: 'These readings do not carry a verdict.',
   scaleLine: (line: string) => `the line, ${line}`,
   scaleShould: 'should make',
   scaleSummary: (share: string, line: string) =>
@@ -30,7 +29,6 @@ export const answer = {
   dryingUnseen: 'drying (latent): none that these probes can see',
   waterOf: (amount: string, share: string) => `${amount} of water an hour; ${share} of the work is cooling.`,
   rough: 'Rough: two humidity probes.',
-  noWater: (share: string) => `${share} of the work is cooling.`,
   hangTogether: 'Does it hang together?',
   hangTogetherLead: 'Six figures that should agree with one another. Usual ranges: common practice, no source.',
   usual: (low: string, high: string) => `usual ${low} to ${high}`,

@@ -5,7 +5,6 @@ export const echoes = {
   typedAs: (value: string) => `Typed as ${value}.`,
   isWetBulb: (value: string) => `${value} wet bulb.`,
   isHumidity: (value: string) => `${value} relative humidity.`,
-  previous: (value: string) => `The humidity typed before gives ${value} wet bulb.`,
   cooler: (difference: string) => `${difference} cooler than the return.`,
   warmer: (difference: string) => `${difference} warmer than the return.`,
   usualWet: (humidity: string) => `${humidity} is usual for a wet coil.`,

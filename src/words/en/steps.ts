@@ -2,7 +2,7 @@
 export const returnAir = {
   wetBulbInstead: 'My probe shows wet bulb instead',
   humidityInstead: 'My probe shows humidity instead',
-  otherTyped: (value: string) => `The figure typed before stands for ${value}. It stays as you typed it.`,
+  before: (value: string) => `What you typed before comes to ${value}`,
   readings: 'Readings kept',
   remove: (time: string) => `Remove the reading of ${time}`,
   removeShort: 'Remove',
@@ -16,7 +16,6 @@ export const supplyAir = {
 export const airflowStep = {
   choose: 'Choose one',
   change: 'Change',
-  asMoves: 'actual air',
   price: (percent: string) => `Not knowing costs up to ${percent} either way.`,
   blower: 'Blower and barometer',
 } as const;

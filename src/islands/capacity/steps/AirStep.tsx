@@ -1,3 +1,6 @@
+import { moistAir } from '~/calc/moistAir.ts';
+import { siOf } from '~/job/entered.ts';
+import { quantityOf } from '~/job/quantities.ts';
 import type { QuantityKey } from '~/job/types.ts';
 import { Caution } from '~/parts/Caution.tsx';
 import { Echo } from '~/parts/Echo.tsx';
@@ -47,7 +50,7 @@ export function AirStep({ side }: { side: Side }) {
 /** The other face of the humidity, the difference to the return, and what was typed before a switch of instrument. */
 function Understood({ side }: { side: Side }) {
   if (typing.value?.startsWith(side)) return <Echo>{'\u00a0'}</Echo>;
-  const said = [humiditySaid(side), side === 'leaving' && difference()].filter(Boolean);
+  const said = [humiditySaid(side), ...(side === 'leaving' ? [difference(), usualHumidity()] : [])].filter(Boolean);
   return said.length === 0 ? null : <Echo>{said.join(' ')}</Echo>;
 }
 
@@ -58,9 +61,23 @@ function humiditySaid(side: Side): string | false {
     return wetBulb
       ? echoes.isHumidity(percent(state.value.relativeHumidity))
       : echoes.isWetBulb(temperature(state.value.wetBulb));
-  const before = readOf(`${side}.${wetBulb ? 'relativeHumidity' : 'wetBulb'}`);
-  if (before.state !== 'read') return false;
-  return returnAir.otherTyped(wetBulb ? percent(before.si) : temperature(before.si));
+  return beforeSwitch(side, wetBulb);
+}
+
+/** What the humidity typed before the switch of instrument comes to in the measure asked for now. It is not typed in for anyone. */
+function beforeSwitch(side: Side, wetBulb: boolean): string | false {
+  const dryBulb = siOf(readOf(`${side}.dryBulb`));
+  const before = siOf(readOf(`${side}.${wetBulb ? 'relativeHumidity' : 'wetBulb'}`));
+  if (dryBulb === null || before === null) return false;
+  const { pressure } = assessment.value;
+  try {
+    const air = moistAir({ dryBulb, pressure, ...(wetBulb ? { relativeHumidity: before } : { wetBulb: before }) });
+    return returnAir.before(
+      wetBulb ? echoes.isWetBulb(temperature(air.wetBulb)) : echoes.isHumidity(percent(air.relativeHumidity)),
+    );
+  } catch {
+    return false;
+  }
 }
 
 function difference(): string | false {
@@ -68,4 +85,12 @@ function difference(): string | false {
   if (!entering.ok || !leaving.ok) return false;
   const drop = entering.value.dryBulb - leaving.value.dryBulb;
   return drop >= 0 ? echoes.cooler(temperatureStep(drop)) : echoes.warmer(temperatureStep(-drop));
+}
+
+/** That the humidity is what a wet coil leaves behind it; anything else is a remark. */
+function usualHumidity(): string | false {
+  const { leaving } = assessment.value;
+  const [low, high] = quantityOf('leaving.relativeHumidity').usual;
+  if (!leaving.ok || leaving.value.relativeHumidity < low || leaving.value.relativeHumidity > high) return false;
+  return echoes.usualWet(percent(leaving.value.relativeHumidity));
 }
