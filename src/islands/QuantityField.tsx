@@ -4,7 +4,7 @@ import { Echo } from '~/parts/Echo.tsx';
 import { Field } from '~/parts/Field.tsx';
 import { quantityWords } from '~/words/en/quantities.ts';
 import { typeInOther } from '~/words/en/units.ts';
-import { echoOf, flipUnit, otherUnit, problemOf, rest, shownText, shownUnit, type } from './fields.ts';
+import { echoOf, flipUnit, leave, otherUnit, problemOf, shownText, shownUnit, type } from './fields.ts';
 import { loaded } from './store.ts';
 
 interface Props {
@@ -20,6 +20,7 @@ interface Props {
 export function QuantityField({ of: key, name, hint, signed = false, quiet = false }: Props) {
   const unit = shownUnit(key);
   const other = otherUnit(key, unit);
+  const value = shownText(key, unit);
   const words = quantityWords[key];
   const echo = quiet ? null : echoOf(key);
   const label = name ?? words.name;
@@ -28,15 +29,15 @@ export function QuantityField({ of: key, name, hint, signed = false, quiet = fal
       id={`field-${key}`}
       name={label}
       term={words.term}
-      hint={hint ?? words.hint}
-      value={shownText(key, unit)}
+      hint={[hint ?? words.hint, value === '' && words.empty].filter(Boolean).join(' ')}
+      value={value}
       unit={unitLabel(unit)}
       unitSpoken={typeInOther(unit, other)}
       problem={problemOf(key)}
       signed={signed}
       locked={!loaded.value}
       onInput={(text, input) => type(key, text, unit, input)}
-      onBlur={rest}
+      onBlur={leave}
       onUnit={other === unit ? undefined : () => flipUnit(key)}
     >
       {echo && <Echo>{echo}</Echo>}

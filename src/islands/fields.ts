@@ -15,6 +15,7 @@ const flipped = signal<ReadonlySet<QuantityKey>>(new Set());
 /** The field under the fingers; what is said of it waits until they rest. */
 export const typing = signal<string | null>(null);
 const pause = 900;
+const afterTap = 350;
 let timer: ReturnType<typeof setTimeout> | undefined;
 
 const other = (of: System): System => (of === 'ip' ? 'si' : 'ip');
@@ -72,6 +73,12 @@ export function touch(name: string): void {
   typing.value = name;
   clearTimeout(timer);
   timer = setTimeout(rest, pause);
+}
+
+/** The field is left. What is said of it comes after the tap that left it: nothing may move under a finger that is coming down. */
+export function leave(): void {
+  clearTimeout(timer);
+  timer = setTimeout(rest, afterTap);
 }
 
 export function rest(): void {

@@ -117,3 +117,9 @@ export function remarkAmount({ kind, value }: Amount): Shown {
     return inUnitOf(value, system.value === 'ip' ? 'inHg' : 'hpa', system.value === 'ip' ? 2 : 0);
   return ofKind(kind, value);
 }
+
+/** The size of a system as it is called: "3 ton", "10.6 kW". */
+export function sizeText(watts: number): string {
+  const unit = system.value === 'ip' ? 'ton' : 'kw';
+  return joined(inUnitOf(watts, unit, Number.isInteger(Math.round(fromSi(watts, unit) * 100) / 100) ? 0 : 1));
+}

@@ -145,8 +145,8 @@ export const quantities = {
     ip: 'btuh',
     si: 'kw',
     decimals: { ip: 0, si: 2 },
-    usual: [2500, 25000],
-    possible: [1000, 150000],
+    usual: inTons(1, 6),
+    possible: inTons(0.25, 40),
     article: 'makers-table',
   },
   'rating.sensible': {
@@ -155,8 +155,8 @@ export const quantities = {
     ip: 'btuh',
     si: 'kw',
     decimals: { ip: 0, si: 2 },
-    usual: [1500, 25000],
-    possible: [400, 150000],
+    usual: inTons(0.5, 6),
+    possible: inTons(0.1, 40),
     article: 'makers-table',
   },
   line: {

@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import { checks } from '~/words/en/problems.ts';
 
 /** What follows from a field, or how it was read: one line under it, led by a drawn corner. */
 export function Echo({ id, children }: { id?: string; children: ComponentChildren }) {
@@ -10,10 +11,18 @@ export function Echo({ id, children }: { id?: string; children: ComponentChildre
 }
 
 /** What is wrong with a field, what is usual and what to do. A thick rule at its left, never a colour. */
-export function Check({ id, children }: { id?: string; children: ComponentChildren }) {
+export function Check({
+  id,
+  lead = checks.check,
+  children,
+}: {
+  id?: string;
+  lead?: string;
+  children: ComponentChildren;
+}) {
   return (
     <p class="check" {...(id && { id })}>
-      <b>Check:</b> {children}
+      <b>{lead}</b> {children}
     </p>
   );
 }

@@ -11,6 +11,8 @@ export interface FieldProps {
   /** How the key beside the value is spoken: what a tap does. */
   readonly unitSpoken: string;
   readonly problem?: string | null;
+  /** Where what is wrong is said, when it is not said below the field. */
+  readonly saidAt?: string | undefined;
   /** Not to be typed in yet: what was typed before the page is alive would be lost. */
   readonly locked?: boolean;
   /** A quantity that may be negative gets a key for the sign: phone keyboards for numbers often have none. */
@@ -35,6 +37,7 @@ export function Field(props: FieldProps) {
     unit,
     unitSpoken,
     problem,
+    saidAt,
     locked = false,
     signed,
     seen,
@@ -42,7 +45,7 @@ export function Field(props: FieldProps) {
     onBlur,
     onUnit,
   } = props;
-  const described = [hint && `${id}-hint`, problem && `${id}-check`].filter(Boolean).join(' ');
+  const described = [hint && `${id}-hint`, problem && (saidAt ?? `${id}-check`)].filter(Boolean).join(' ');
   const flip = () => onInput(/^[-−]/.test(value) ? value.slice(1) : `-${value}`);
   return (
     <div class="field" data-bad={problem ? '' : undefined}>
@@ -92,7 +95,7 @@ export function Field(props: FieldProps) {
           {hint}
         </p>
       )}
-      {problem && <Check id={`${id}-check`}>{problem}</Check>}
+      {problem && !saidAt && <Check id={`${id}-check`}>{problem}</Check>}
       {props.children}
     </div>
   );

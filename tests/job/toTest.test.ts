@@ -190,7 +190,7 @@ test('a bad ±, a bad listed reading and a bad figure are problems under their o
   expect(toTest(job).problems).toEqual([
     { key: 'leaving.dryBulb.limit', code: 'notANumber', min: 0.01, max: 5 },
     { key: 'entering.readings/1/dryBulb', code: 'above', min: -5, max: 55 },
-    { key: '35/19.444444/1/total', code: 'notANumber', min: 1000, max: 150000 },
+    { key: '35/19.444444/1/total', code: 'notANumber', min: close(3 * thousandBtu), max: close(480 * thousandBtu) },
   ]);
 });
 

@@ -2,12 +2,12 @@ import { ColumnScale, RowScale } from '~/charts/CellScale.tsx';
 import type { Cell, Grid } from '~/job/ratingGrid.ts';
 import type { Head } from '~/job/ratingHeads.ts';
 import { setCell } from '~/job/ratingTable.ts';
+import { Check } from '~/parts/Echo.tsx';
 import { Field } from '~/parts/Field.tsx';
-import { quantityWords } from '~/words/en/quantities.ts';
 import { ratingStep } from '~/words/en/steps.ts';
-import { inUnit, rest, touch, typing } from '../fields.ts';
+import { inUnit, leave, touch, typing } from '../fields.ts';
 import { edit, job, loaded, system } from '../store.ts';
-import { cellProblem } from './cellProblem.ts';
+import { cellName, cellProblem } from './cellProblem.ts';
 
 interface Props {
   readonly grid: Grid;
@@ -20,37 +20,51 @@ export function Cells({ grid, block, onHead }: Props) {
   const { outdoors, wetBulbs, at } = grid;
   const shown = (si: number) => inUnit('entering.wetBulb', si, system.value === 'ip' ? 'degF' : 'degC');
   return (
-    <div class="cell-grid" data-columns={outdoors.length} data-rows={wetBulbs.length}>
-      <span class="cell-corner">
-        <span>{ratingStep.outdoors}</span>
-        <span>{ratingStep.wetBulb}</span>
-      </span>
-      <div class="cell-columns">
-        {outdoors.map((head) => (
-          <HeadKey key={head.si} head={head} what={ratingStep.outdoors} onHead={onHead} />
-        ))}
-        <ColumnScale heads={outdoors.map(({ si }) => si)} at={at.outdoorDryBulb} label={shown(at.outdoorDryBulb)} />
+    <>
+      <div class="cell-grid" data-columns={outdoors.length} data-rows={wetBulbs.length}>
+        <span class="cell-corner">
+          <span>{ratingStep.outdoors}</span>
+          <span>{ratingStep.wetBulb}</span>
+        </span>
+        <div class="cell-columns">
+          {outdoors.map((head) => (
+            <HeadKey key={head.si} head={head} what={ratingStep.outdoors} onHead={onHead} />
+          ))}
+          <ColumnScale heads={outdoors.map(({ si }) => si)} at={at.outdoorDryBulb} label={shown(at.outdoorDryBulb)} />
+        </div>
+        <div class="cell-rows">
+          {wetBulbs.map((head) => (
+            <HeadKey key={head.si} head={head} what={ratingStep.wetBulb} onHead={onHead} />
+          ))}
+          <RowScale heads={wetBulbs.map(({ si }) => si)} at={at.enteringWetBulb} label={shown(at.enteringWetBulb)} />
+        </div>
+        <div class="cell-fields">
+          {wetBulbs.flatMap((row, wetBulb) =>
+            outdoors.map((column, outdoor) => (
+              <div class="cell" key={`${row.si}/${column.si}`}>
+                {grid.cells
+                  .filter((cell) => cell.block === block && cell.wetBulb === wetBulb && cell.outdoors === outdoor)
+                  .map((cell) => (
+                    <CellField key={cell.key} cell={cell} grid={grid} />
+                  ))}
+              </div>
+            )),
+          )}
+        </div>
       </div>
-      <div class="cell-rows">
-        {wetBulbs.map((head) => (
-          <HeadKey key={head.si} head={head} what={ratingStep.wetBulb} onHead={onHead} />
-        ))}
-        <RowScale heads={wetBulbs.map(({ si }) => si)} at={at.enteringWetBulb} label={shown(at.enteringWetBulb)} />
-      </div>
-      <div class="cell-fields">
-        {wetBulbs.flatMap((row, wetBulb) =>
-          outdoors.map((column, outdoor) => (
-            <div class="cell" key={`${row.si}/${column.si}`}>
-              {grid.cells
-                .filter((cell) => cell.block === block && cell.wetBulb === wetBulb && cell.outdoors === outdoor)
-                .map((cell) => (
-                  <CellField key={cell.key} cell={cell} grid={grid} column={column} row={row} />
-                ))}
-            </div>
-          )),
-        )}
-      </div>
-    </div>
+      {grid.cells
+        .filter((cell) => cell.block === block && typing.value !== `cell-${cell.key}`)
+        .map((cell) => {
+          const said = cellProblem(cell, grid);
+          return (
+            said && (
+              <Check key={cell.key} id={`cell-${cell.key}-check`}>
+                {said}
+              </Check>
+            )
+          );
+        })}
+    </>
   );
 }
 
@@ -62,15 +76,8 @@ function HeadKey({ head, what, onHead }: { head: Head; what: string; onHead: () 
   );
 }
 
-interface CellProps {
-  readonly cell: Cell;
-  readonly grid: Grid;
-  readonly column: Head;
-  readonly row: Head;
-}
-
-function CellField({ cell, grid, column, row }: CellProps) {
-  const name = ratingStep.cellName(quantityWords[`rating.${cell.quantity}`].name, column.label, row.label);
+function CellField({ cell, grid }: { cell: Cell; grid: Grid }) {
+  const name = cellName(cell, grid);
   const id = `cell-${cell.key}`;
   const write = (text: string, field?: HTMLInputElement) => {
     touch(id);
@@ -85,10 +92,11 @@ function CellField({ cell, grid, column, row }: CellProps) {
       value={cell.text}
       unit=""
       unitSpoken=""
-      problem={typing.value === id ? null : cellProblem(cell, grid.unit)}
+      problem={typing.value === id ? null : cellProblem(cell, grid)}
+      saidAt={`${id}-check`}
       locked={!loaded.value}
       onInput={write}
-      onBlur={rest}
+      onBlur={leave}
     />
   );
 }

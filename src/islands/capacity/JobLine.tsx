@@ -1,15 +1,14 @@
 import { demoWords, sheet } from '~/words/en/sheet.ts';
 import { keeping, keptAt } from '../keep.ts';
-import { inUnitOf, joined } from '../show.ts';
-import { interpreted, job, source, system } from '../store.ts';
+import { sizeText } from '../show.ts';
+import { interpreted, job, source } from '../store.ts';
 import { clock } from './model.ts';
 
 /** The first line of the sheet: which job, which size, and whether it is safe. */
 export function JobLine() {
   const name = source.value === 'demo' ? demoWords.inBar : job.value.notes.address?.trim() || sheet.unnamed;
   const nominal = interpreted.value.test.nominalCapacity;
-  const size =
-    nominal === null ? '' : joined(inUnitOf(nominal, system.value === 'ip' ? 'ton' : 'kw', 1)).replace('.0', '');
+  const size = nominal === null ? '' : sizeText(nominal);
   return (
     <p class="job-line">
       <span>

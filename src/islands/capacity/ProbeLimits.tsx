@@ -4,7 +4,7 @@ import { type Measured, measuredHere } from '~/job/readings.ts';
 import { differenceUnit } from '~/job/units.ts';
 import { Field } from '~/parts/Field.tsx';
 import { sureStep } from '~/words/en/steps.ts';
-import { rest, shownUnit, touch, typing } from '../fields.ts';
+import { leave, shownUnit, touch, typing } from '../fields.ts';
 import { inUnitOf } from '../show.ts';
 import { edit, interpreted, job, loaded } from '../store.ts';
 
@@ -42,7 +42,7 @@ function LimitField({ what }: { what: Measured }) {
       problem={problem && typing.value !== id ? sureStep.limitBad(typed) : null}
       locked={!loaded.value}
       onInput={write}
-      onBlur={rest}
+      onBlur={leave}
     />
   );
 }

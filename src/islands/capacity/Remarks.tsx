@@ -1,5 +1,6 @@
 import type { Remark } from '~/calc/types.ts';
 import { Check, Echo } from '~/parts/Echo.tsx';
+import { checks } from '~/words/en/problems.ts';
 import { typing } from '../fields.ts';
 import { saidAbout } from './remarks.ts';
 
@@ -9,7 +10,13 @@ export function Remarks({ about }: { about: Remark['about'] }) {
   return (
     <>
       {saidAbout(about).map(({ code, weight, text }) =>
-        weight === 'note' ? <Echo key={code}>{text}</Echo> : <Check key={code}>{text}</Check>,
+        weight === 'note' ? (
+          <Echo key={code}>{text}</Echo>
+        ) : (
+          <Check key={code} lead={weight === 'stop' ? checks.noVerdict : checks.check}>
+            {text}
+          </Check>
+        ),
       )}
     </>
   );

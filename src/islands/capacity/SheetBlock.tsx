@@ -2,7 +2,7 @@ import { TitleBlock } from '~/parts/TitleBlock.tsx';
 import { titleBlock } from '~/words/en/answer.ts';
 import { choiceWords } from '~/words/en/choices.ts';
 import { amountOf } from '../fields.ts';
-import { inUnitOf, joined } from '../show.ts';
+import { sizeText } from '../show.ts';
 import { interpreted, job, source, system } from '../store.ts';
 import { clock } from './model.ts';
 
@@ -12,10 +12,7 @@ export function SheetBlock() {
   const { test, assumed } = interpreted.value;
   const kind = chosen['equipment.kind'];
   const equipment = kind ? (choiceWords['equipment.kind'].options as Record<string, string>)[kind] : undefined;
-  const size =
-    test.nominalCapacity === null
-      ? undefined
-      : joined(inUnitOf(test.nominalCapacity, system.value === 'ip' ? 'ton' : 'kw', 1));
+  const size = test.nominalCapacity === null ? undefined : sizeText(test.nominalCapacity);
   const at = entered['leaving.dryBulb']?.at ?? entered['entering.dryBulb']?.at;
   const invented = job.value.invented === true;
   return (

@@ -67,7 +67,7 @@ export const lineOfStep = (step: StepId): string => lines[step]();
 
 /** At the head of an open step, on its right: what is taken for granted there. */
 export function asideOf(step: StepId): string | undefined {
-  if (step === 'sure') return sureStep.line(lineOf('line') || barWords.lineDefault);
+  if (step === 'sure') return sureStep.line(percent(interpreted.value.test.line));
   const at = step === 'entering' || step === 'leaving' ? job.value.entered[`${step}.dryBulb`]?.at : undefined;
   return at ? barWords.readAt(clock(at)) : undefined;
 }

@@ -25,7 +25,7 @@ export function saidAbout(about: Remark['about']): readonly Said[] {
     }));
   const problem = problemAbout(about);
   const text = problem && outcomeWords[problem.code];
-  return text ? [{ code: problem.code, weight: 'stop', text }, ...said] : said;
+  return text ? [{ code: problem.code, weight: 'doubt', text }, ...said] : said;
 }
 
 /** What stands in the way of a state of the air, or of the expectation. What lies outside the table is a remark already. */

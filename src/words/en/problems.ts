@@ -11,10 +11,13 @@ export interface ProblemParts {
   readonly kind: Kind;
 }
 
+/** What a sentence beside a thick rule begins with. */
+export const checks = { check: 'Check:', noVerdict: 'No verdict:' } as const;
+
 const quoted = (text: string) => `“${text}”`;
 
 export const problemWords: Readonly<Record<string, (parts: ProblemParts) => string>> = {
-  notANumber: ({ text, usual }) => `${quoted(text)} is not a number. Usual: ${usual}. Type figures, such as 75.2.`,
+  notANumber: ({ text, usual }) => `${quoted(text)} is not a number. Usual: ${usual}. Type figures only.`,
   wrongUnit: ({ text, usual }) => `${quoted(text)} has a unit that does not fit here. Usual: ${usual}.`,
   twoNumbers: ({ text }) => `${quoted(text)} has more than one number. Type one.`,
   below: ({ text, low, high, usual }) =>

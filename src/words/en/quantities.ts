@@ -9,6 +9,8 @@ export interface QuantityWords {
   /** How it is called inside a sentence: "supply humidity". */
   readonly inSentence: string;
   readonly hint?: string;
+  /** Said while the field is empty. */
+  readonly empty?: string;
 }
 
 export const quantityWords: Readonly<Record<QuantityKey, QuantityWords>> = {
@@ -23,7 +25,7 @@ export const quantityWords: Readonly<Record<QuantityKey, QuantityWords>> = {
     name: 'Height',
     term: 'above the sea',
     inSentence: 'height above sea level',
-    hint: 'Empty counts as sea level.',
+    empty: 'Empty counts as sea level.',
   },
   barometer: {
     name: 'Barometer on the spot',
@@ -52,7 +54,8 @@ export const quantityWords: Readonly<Record<QuantityKey, QuantityWords>> = {
   'rating.blowerPower': {
     name: 'Blower power inside the rating',
     inSentence: 'blower power inside the rating',
-    hint: 'Often in a footnote of the table. Empty: taken to be like this one.',
+    hint: 'Often in a footnote of the table.',
+    empty: 'Empty: taken to be like this one.',
   },
   'rating.enteringDryBulb': {
     name: 'Sensible figures are for return air at',

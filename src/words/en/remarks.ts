@@ -105,7 +105,7 @@ const rating: Readonly<Record<string, RemarkWords>> = {
       'Neither this blower’s power nor the rating’s is known: they are taken to be alike, and nothing is corrected.',
   },
   notFullSpeed: {
-    say: () => 'No verdict: this system may be choosing to deliver less. What it makes now still stands.',
+    say: () => 'This system may be choosing to deliver less. What it makes now still stands.',
     short: () => 'it may be choosing to make less',
     next: 'Hold it at full speed, by the thermostat or the installer’s test mode, wait fifteen minutes and read again.',
   },

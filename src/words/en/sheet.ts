@@ -43,7 +43,6 @@ export const barWords = {
   notAsked: 'not asked yet',
   fullSpeed: 'full speed',
   speedUnsure: 'speed not sure',
-  lineDefault: '90 %, our choice',
   readAt: (time: string) => `read ${time}`,
   check: 'Check',
   start: 'Start with the return air',

@@ -10,7 +10,7 @@ export const returnAir = {
 } as const;
 
 export const supplyAir = {
-  caution: 'Never drill where a coil, a line or a wire may lie behind. Use a port that is there.',
+  caution: 'Never drill where you cannot see behind. Use a port.',
 } as const;
 
 export const airflowStep = {
@@ -21,7 +21,7 @@ export const airflowStep = {
 } as const;
 
 export const outdoorsStep = {
-  caution: 'Keep clear of the fan and of open panels. The wiring behind them can kill.',
+  caution: 'Keep clear of the fan, and of panels: wiring kills.',
   held: 'Wait until it has run at full speed and full airflow for fifteen minutes (common practice, no source).',
 } as const;
 
