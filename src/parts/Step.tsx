@@ -6,7 +6,7 @@ export interface StepProps {
   readonly name: string;
   readonly term?: string;
   readonly mark?: ComponentChildren;
-  /** What the closed line shows at its right. */
+  /** What the closed line shows at its right, and every line on paper. */
   readonly summary: string;
   readonly aside?: string | undefined;
   readonly open: boolean;
@@ -19,7 +19,7 @@ export interface StepProps {
 /** A step of a sheet: one ledger line when closed, a section between two rules when open. */
 export function Step(props: StepProps) {
   const { id, number, name, term, mark, summary, aside, open, fixed, onToggle, children } = props;
-  const title = (
+  const line = (
     <>
       <span class="step-number">{number}</span>
       <span class="step-name">
@@ -27,16 +27,15 @@ export function Step(props: StepProps) {
         {mark}
         {term && open && <small>({term})</small>}
       </span>
+      <span class="step-summary">{summary}</span>
+      {open && <span class="step-aside">{aside}</span>}
     </>
   );
   return (
     <section class="step" id={id} data-open={open ? '' : undefined} aria-labelledby={`${id}-head`}>
       <h2 id={`${id}-head`} class="step-head">
         {fixed ? (
-          <span class="step-key">
-            {title}
-            <span class="step-aside">{aside}</span>
-          </span>
+          <span class="step-key">{line}</span>
         ) : (
           <button
             type="button"
@@ -45,8 +44,7 @@ export function Step(props: StepProps) {
             aria-controls={`${id}-body`}
             onClick={onToggle}
           >
-            {title}
-            <span class={open ? 'step-aside' : 'step-summary'}>{open ? aside : summary}</span>
+            {line}
           </button>
         )}
       </h2>

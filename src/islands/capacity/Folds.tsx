@@ -1,9 +1,10 @@
 import { useState } from 'preact/hooks';
 import { sources } from '~/calc/sources.ts';
+import { toSi } from '~/job/units.ts';
 import { Ledger, type LedgerLine } from '~/parts/Ledger.tsx';
 import { answer, derateNames } from '~/words/en/answer.ts';
 import { lazy } from '../lazy.tsx';
-import { capacity, inUnitOf, joined } from '../show.ts';
+import { inUnitOf, joined, type Shown } from '../show.ts';
 import { assessment, interpreted, system } from '../store.ts';
 
 const Working = lazy(() => import('./Working.tsx').then((module) => module.Working));
@@ -41,26 +42,36 @@ function Opened({ summary, children }: { summary: string; children: preact.Compo
   );
 }
 
-/** From the nameplate to the expectation, one line a step. */
+/** From the nameplate to the expectation, one line a step, to a figure more than the answer so that the column adds up. */
 function Derates({ nominal }: { nominal: number | null }) {
   const { expected } = assessment.value;
   if (!expected.ok) return null;
-  const lines: LedgerLine[] = nominal === null ? [] : [{ name: answer.nameplate, ...capacity(nominal) }];
+  const lines: LedgerLine[] = nominal === null ? [] : [{ name: answer.nameplate, ...fine(nominal) }];
   for (const { cause, factor, before, after, source } of expected.value.derates) {
-    const change =
-      Math.abs(factor - 1) < 5e-5 && cause !== 'temperatures' ? { number: answer.noStep, unit: '' } : capacity(after);
-    const by = cause === 'temperatures' ? '' : ` (${signed(after - before)})`;
-    lines.push({
-      name: `${derateNames[cause] ?? cause}${change.unit === '' ? '' : by}`,
-      ...change,
-      source: sources[source].label,
-    });
+    const words = derateNames[cause] ?? cause;
+    const reads = cause === 'temperatures';
+    if (!reads && Math.abs(factor - 1) < 5e-5) lines.push({ name: words, number: answer.noStep, unit: '' });
+    else {
+      const by = reads ? '' : ` (${change(after - before)})`;
+      lines.push({ name: <Named words={`${words}${by}`} source={sources[source].label} />, ...fine(after) });
+    }
   }
-  lines.push({ name: answer.itShould, ...capacity(expected.value.total), sum: true });
+  lines.push({ name: answer.itShould, ...fine(expected.value.total), sum: true });
   return <Ledger caption={answer.whyNotPlain} lines={lines} />;
 }
 
-function signed(watts: number): string {
-  const text = joined(inUnitOf(Math.abs(watts), system.value === 'ip' ? 'btuh' : 'kw'));
-  return `${watts < 0 ? '−' : '+'}${text}`;
+function Named({ words, source }: { words: string; source: string }) {
+  return (
+    <>
+      {words} <small class="quiet">{source}</small>
+    </>
+  );
 }
+
+/** To ten Btu/h, or to a hundredth of a kilowatt. */
+function fine(watts: number): Shown {
+  const step = system.value === 'ip' ? toSi(10, 'btuh') : 1;
+  return inUnitOf(Math.round(watts / step) * step, system.value === 'ip' ? 'btuh' : 'kw');
+}
+
+const change = (watts: number) => `${watts < 0 ? '−' : '+'}${joined(fine(Math.abs(watts)))}`;

@@ -37,7 +37,7 @@ function Line({ check }: { check: Check }) {
   const { decimals, ...units } = shown[check.code];
   const unit = units[system.value];
   const value = inUnitOf(check.value ?? 0, unit, decimals);
-  const rounds = system.value === 'ip' && check.code !== 'condensate';
+  const rounds = system.value === 'ip';
   const [low, high] = check.usual.map((limit) => inUnitOf(limit, unit, rounds ? 0 : decimals));
   const usual = (check.value ?? 0) >= check.usual[0] && (check.value ?? 0) <= check.usual[1];
   return (
