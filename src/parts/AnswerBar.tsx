@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import { parts } from '~/words/en/parts.ts';
 
 export interface AnswerBarProps {
   readonly big: ComponentChildren;
@@ -13,7 +14,7 @@ export interface AnswerBarProps {
 /** The answer so far, always in view above the keyboard, and the one key that leads on. */
 export function AnswerBar({ big, sentence, small, next, onAnswer, onNext }: AnswerBarProps) {
   return (
-    <div class="answer-bar" role="region" aria-label="The answer so far">
+    <div class="answer-bar" role="region" aria-label={parts.answerSoFar}>
       <div>
         <button type="button" class="answer-key" onClick={onAnswer}>
           <b class={sentence ? 'sentence' : undefined}>{big}</b>

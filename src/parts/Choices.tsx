@@ -1,3 +1,5 @@
+import { parts } from '~/words/en/parts.ts';
+
 export interface ChoicesProps {
   readonly id: string;
   readonly ask: string;
@@ -13,7 +15,7 @@ export function Choices({ id, ask, options, value, assumed, onChoose }: ChoicesP
   return (
     <fieldset class="choices" data-assumed={assumed ? '' : undefined}>
       <legend>
-        {ask} {assumed && <small>(assumed)</small>}
+        {ask} {assumed && <small>{parts.assumed}</small>}
       </legend>
       <div class="choice-row">
         {Object.entries(options).map(([key, label]) => (

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { checks } from '~/words/en/problems.ts';
+import { parts } from '~/words/en/parts.ts';
 
 /** What follows from a field, or how it was read: one line under it, led by a drawn corner. */
 export function Echo({ id, children }: { id?: string; children: ComponentChildren }) {
@@ -13,7 +13,7 @@ export function Echo({ id, children }: { id?: string; children: ComponentChildre
 /** What is wrong with a field, what is usual and what to do. A thick rule at its left, never a colour. */
 export function Check({
   id,
-  lead = checks.check,
+  lead = parts.check,
   children,
 }: {
   id?: string;

@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import { parts } from '~/words/en/parts.ts';
 import { Check } from './Echo.tsx';
 
 export interface FieldProps {
@@ -62,8 +63,8 @@ export function Field(props: FieldProps) {
       </label>
       <div class="field-box">
         {signed && (
-          <button type="button" class="unit-key" onClick={flip} aria-label={`Change the sign of: ${name}`}>
-            +/−
+          <button type="button" class="unit-key" onClick={flip} aria-label={parts.changeSign(name)}>
+            {parts.sign}
           </button>
         )}
         <input

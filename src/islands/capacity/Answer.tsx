@@ -1,12 +1,13 @@
 import { ShareScale } from '~/charts/ShareScale.tsx';
 import { Ledger, type LedgerLine } from '~/parts/Ledger.tsx';
 import { answer } from '~/words/en/answer.ts';
+import type { WorkingGroup } from '~/words/en/working.ts';
 import { capacity, capacityText, percent } from '../show.ts';
 import { assessment, interpreted, job } from '../store.ts';
 import { CoolingAndDrying } from './CoolingAndDrying.tsx';
 import { Folds } from './Folds.tsx';
 import { HangTogether } from './HangTogether.tsx';
-import { expectedNeeds, isDesk, measuredNeeds, needText } from './model.ts';
+import { expectedNeeds, isDesk, measuredNeeds, needText, workingAsked } from './model.ts';
 import { nextStep } from './nextStep.ts';
 import { stopReason } from './remarks.ts';
 
@@ -79,17 +80,34 @@ function AnswerLedger() {
   const { measured, expected, ratio } = assessment.value;
   if (!measured.ok) return null;
   const makes = ratio.ok ? ratio.value.measured : measured.value.total;
+  const net = measured.value.basis === 'gross' && ratio.ok;
   const lines: LedgerLine[] = [
     {
-      name: measured.value.basis === 'gross' && ratio.ok ? answer.itMakesNet : answer.itMakes,
+      name: <Result words={net ? answer.itMakesNet : answer.itMakes} group="measured" />,
       ...capacity(makes),
       source: '1',
     },
   ];
-  if (expected.ok) lines.push({ name: answer.itShould, ...capacity(expected.value.total), source: '2' });
+  if (expected.ok) {
+    const name = <Result words={answer.itShould} group="expected" />;
+    lines.push({ name, ...capacity(expected.value.total), source: '2' });
+  }
   if (ratio.ok) {
     const [number = '', unit = ''] = percent(ratio.value.value).split('\u00a0');
-    lines.push({ name: answer.shareOf, number, unit, sum: true, source: '3' });
+    lines.push({ name: <Result words={answer.shareOf} group="ratio" />, number, unit, sum: true, source: '3' });
   }
   return <Ledger caption={answer.ledger} lines={lines} />;
+}
+
+/** The name of a result, which opens its working. */
+function Result({ words, group }: { words: string; group: WorkingGroup }) {
+  const open = () => {
+    workingAsked.value = null;
+    workingAsked.value = group;
+  };
+  return (
+    <button type="button" class="plain-button result-key" aria-label={answer.openWorking(words)} onClick={open}>
+      {words}
+    </button>
+  );
 }

@@ -6,6 +6,7 @@ import { answer, derateNames } from '~/words/en/answer.ts';
 import { lazy } from '../lazy.tsx';
 import { inUnitOf, joined, type Shown } from '../show.ts';
 import { assessment, interpreted, system } from '../store.ts';
+import { workingAsked } from './model.ts';
 
 const Working = lazy(() => import('./Working.tsx').then((module) => module.Working));
 
@@ -21,9 +22,7 @@ export function Folds() {
           <Derates nominal={nominal} />
         </details>
       )}
-      <Opened summary={answer.working}>
-        <Working />
-      </Opened>
+      <WorkingFold />
     </section>
   );
 }
@@ -31,13 +30,21 @@ export function Folds() {
 const nominalText = (watts: number) =>
   joined(inUnitOf(watts, system.value === 'ip' ? 'btuh' : 'kw', system.value === 'ip' ? 0 : 1));
 
-/** A fold whose inside is fetched and drawn when it is opened for the first time. */
-function Opened({ summary, children }: { summary: string; children: preact.ComponentChildren }) {
+/** The working is fetched and drawn when it is opened for the first time, by its own key or from a result. */
+function WorkingFold() {
   const [seen, setSeen] = useState(false);
+  const asked = workingAsked.value !== null;
   return (
-    <details class="fold" onToggle={(event) => event.currentTarget.open && setSeen(true)}>
-      <summary>{summary}</summary>
-      {seen && children}
+    <details
+      class="fold"
+      open={seen || asked}
+      onToggle={(event) => {
+        setSeen(event.currentTarget.open);
+        if (!event.currentTarget.open) workingAsked.value = null;
+      }}
+    >
+      <summary>{answer.working}</summary>
+      {(seen || asked) && <Working />}
     </details>
   );
 }

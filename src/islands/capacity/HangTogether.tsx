@@ -49,6 +49,7 @@ function Line({ check }: { check: Check }) {
       </b>
       <small class="hang-usual">
         {!usual && <b>{answer.outsideUsual}, </b>}
+        {check.code === 'condensate' && `${answer.roughly}, `}
         {answer.usual(low?.number ?? '', high?.number ?? '')}
       </small>
       <UsualRange value={check.value ?? 0} usual={check.usual} />

@@ -2,10 +2,9 @@ import { useEffect, useRef } from 'preact/hooks';
 import { choices } from '~/job/choices.ts';
 import { ratingSeries, seriesSystem } from '~/job/ratingSeries.ts';
 import { quantityWords } from '~/words/en/quantities.ts';
-import { ratingStep } from '~/words/en/steps.ts';
 import { ChoiceField } from '../ChoiceField.tsx';
 import { QuantityField } from '../QuantityField.tsx';
-import { edit, job, system } from '../store.ts';
+import { job, system } from '../store.ts';
 import { grid } from './cells.ts';
 
 const keys = ['rating.outdoorLow', 'rating.outdoorHigh', 'rating.wetBulbLow', 'rating.wetBulbHigh'] as const;
@@ -18,7 +17,6 @@ export function Heads() {
     const of = seriesSystem[value];
     return of === null || of === system.value || value === ratingSeries(job.value);
   });
-  const extend = job.value.chosen['rating.beyond'] === 'extend';
   return (
     <div class="heads" ref={panel}>
       <ChoiceField of="rating.series" only={values} assumed={ratingSeries(job.value)} />
@@ -34,13 +32,6 @@ export function Heads() {
       </div>
       <ChoiceField of="rating.unit" {...(grid.value.state === 'ready' && { assumed: unitChoice(grid.value.unit) })} />
       {job.value.chosen['rating.withSensible'] === 'yes' && <QuantityField of="rating.enteringDryBulb" />}
-      <button
-        type="button"
-        class="plain-button"
-        onClick={() => edit({ slot: 'chosen', key: 'rating.beyond', to: extend ? 'refuse' : 'extend' })}
-      >
-        {extend ? ratingStep.refuse : ratingStep.extend}
-      </button>
     </div>
   );
 }

@@ -1,6 +1,6 @@
 import type { Remark } from '~/calc/types.ts';
 import { Check, Echo } from '~/parts/Echo.tsx';
-import { checks } from '~/words/en/problems.ts';
+import { parts } from '~/words/en/parts.ts';
 import { typing } from '../fields.ts';
 import { saidAbout } from './remarks.ts';
 
@@ -13,7 +13,7 @@ export function Remarks({ about }: { about: Remark['about'] }) {
         weight === 'note' ? (
           <Echo key={code}>{text}</Echo>
         ) : (
-          <Check key={code} lead={weight === 'stop' ? checks.noVerdict : checks.check}>
+          <Check key={code} lead={weight === 'stop' ? parts.noVerdict : parts.check}>
             {text}
           </Check>
         ),

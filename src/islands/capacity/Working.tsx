@@ -1,4 +1,4 @@
-import { useMemo } from 'preact/hooks';
+import { useEffect, useMemo } from 'preact/hooks';
 import { assess } from '~/calc/assess.ts';
 import { sources } from '~/calc/sources.ts';
 import type { Amount, Step } from '~/calc/types.ts';
@@ -7,6 +7,7 @@ import { answer } from '~/words/en/answer.ts';
 import { stepWords, type WorkingGroup, workingGroup, workingGroups } from '~/words/en/working.ts';
 import { amountIn, joined } from '../show.ts';
 import { interpreted, system } from '../store.ts';
+import { workingAsked } from './model.ts';
 
 /** SI units in which the package works, where they differ from those that an SI reader is shown. */
 const worked: Readonly<Partial<Record<Amount['kind'], UnitKey>>> = { massFlow: 'kgPerS', power: 'watt' };
@@ -22,12 +23,21 @@ export function Working() {
     assess(test, (step) => taken.push(step));
     return taken;
   }, [test]);
+  const asked = workingAsked.value;
+  useEffect(() => {
+    const head = asked && document.getElementById(`working-${asked}`);
+    if (!head) return;
+    head.focus({ preventScroll: true });
+    head.scrollIntoView();
+  }, [asked]);
   return (
     <div class="working-steps">
       <p class="label quiet">{answer.workingLead}</p>
       {inGroups(steps).map(([group, own]) => (
         <section key={group}>
-          <h3>{workingGroups[group]}</h3>
+          <h3 id={`working-${group}`} tabIndex={-1}>
+            {workingGroups[group]}
+          </h3>
           <ol class="working-list">
             {own.map((step, index) => (
               <Line key={index} step={step} />

@@ -8,6 +8,7 @@ import { problemInBar } from '~/words/en/problems.ts';
 import { quantityWords } from '~/words/en/quantities.ts';
 import { barWords, needNames, stepNames } from '~/words/en/sheet.ts';
 import { ratingStep, sureStep } from '~/words/en/steps.ts';
+import type { WorkingGroup } from '~/words/en/working.ts';
 import { problemParts, readOf, shownText, shownUnit, typing } from '../fields.ts';
 import { capacityText, percent } from '../show.ts';
 import { assessment, interpreted, job, source } from '../store.ts';
@@ -22,6 +23,9 @@ export const openStep = signal<StepId | null>('entering');
 export const allOpen = signal(false);
 export const isDesk = signal(false);
 export const isOpen = (step: StepId) => isDesk.value || allOpen.value || openStep.value === step;
+
+/** The part of the working that somebody asked to see. */
+export const workingAsked = signal<WorkingGroup | null>(null);
 
 /** A typed value with its unit, for a line of the ledger; empty when nothing is typed. */
 function lineOf(key: QuantityKey): string {

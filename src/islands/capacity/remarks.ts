@@ -5,6 +5,10 @@ import { outcomeWords, remarkWords } from '~/words/en/remarks.ts';
 import { joined, remarkAmount } from '../show.ts';
 import { assessment } from '../store.ts';
 
+/** What is said of the table's end depends on whether it was carried on. */
+const wordsOf = ({ code }: Remark) =>
+  remarkWords[code === 'outsideTable' && assessment.value.expected.ok ? 'outsideTableExtended' : code];
+
 const spoken = ({ amounts }: Remark) => amounts.map((amount) => joined(remarkAmount(amount)));
 
 export interface Said {
@@ -17,11 +21,11 @@ export interface Said {
 export function saidAbout(about: Remark['about']): readonly Said[] {
   const { remarks } = assessment.value;
   const said = remarks
-    .filter((remark) => remark.about === about && remarkWords[remark.code])
+    .filter((remark) => remark.about === about && wordsOf(remark))
     .map((remark) => ({
       code: remark.code,
       weight: remark.weight,
-      text: remarkWords[remark.code]!.say(...spoken(remark)),
+      text: wordsOf(remark)?.say(...spoken(remark)) ?? '',
     }));
   const problem = problemAbout(about);
   const text = problem && outcomeWords[problem.code];
@@ -39,7 +43,7 @@ function problemAbout(about: Remark['about']): Problem | null {
 /** Why there is no verdict, when something withholds it. */
 export const stopReason = computed(() => {
   const stop = assessment.value.remarks.find(({ weight }) => weight === 'stop');
-  const words = stop && remarkWords[stop.code];
+  const words = stop && wordsOf(stop);
   if (!stop || !words) return null;
   const amounts = spoken(stop);
   return { code: stop.code, say: words.say(...amounts), short: words.short?.(...amounts) ?? '', next: words.next };

@@ -33,11 +33,13 @@ export const answer = {
   hangTogetherLead: 'Six figures that should agree with one another. Usual ranges: common practice, no source.',
   usual: (low: string, high: string) => `usual ${low} to ${high}`,
   outsideUsual: 'not usual',
+  roughly: 'rough: two humidity probes',
   whyNot: (nominal: string) => `Why not ${nominal}?`,
   whyNotPlain: 'How the expectation comes about',
   nameplate: 'On the nameplate (nominal)',
   noStep: 'does not apply',
   working: 'The working',
+  openWorking: (result: string) => `${result}: show the working`,
   workingLead:
     'Every step, with the numbers put in. The package works in SI; results stand in your units as well where they differ.',
   folded: 'Show',

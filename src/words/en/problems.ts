@@ -11,9 +11,6 @@ export interface ProblemParts {
   readonly kind: Kind;
 }
 
-/** What a sentence beside a thick rule begins with. */
-export const checks = { check: 'Check:', noVerdict: 'No verdict:' } as const;
-
 const quoted = (text: string) => `“${text}”`;
 
 export const problemWords: Readonly<Record<string, (parts: ProblemParts) => string>> = {

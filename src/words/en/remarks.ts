@@ -83,7 +83,13 @@ const rating: Readonly<Record<string, RemarkWords>> = {
     say: (at, low, high) =>
       `${at} is not in the table, which runs from ${low} to ${high}. No expectation is given beyond it.`,
     short: (at) => `${at} is beyond your table`,
-    next: 'Come back on a day that the table covers, or take more rows of it. “Other rows and columns” also lets you carry it on, marked.',
+    next: 'Come back on a day that the table covers, or take more rows of it. Step 5 also lets you carry it on, marked.',
+  },
+  outsideTableExtended: {
+    say: (at, low, high) =>
+      `${at} is not in the table, which runs from ${low} to ${high}. The expectation is carried on beyond it: an estimate, without a verdict.`,
+    short: (at) => `${at} is beyond your table`,
+    next: 'Take more rows of the table, or come back on a day that it covers.',
   },
   nominalMismatch: {
     say: (total, nominal) =>

@@ -46,6 +46,7 @@ export function RatingStep() {
       )}
       <ChoiceField of="rating.basis" open />
       <Remarks about="rating" />
+      <Beyond />
       <details class="fold">
         <summary>{ratingStep.blowerFold}</summary>
         <div class="field-row">
@@ -120,5 +121,23 @@ function Tools({ heads, onHeads }: { heads: boolean; onHeads: () => void }) {
         {two ? ratingStep.dropBlock : ratingStep.addBlock}
       </button>
     </>
+  );
+}
+
+/** Asked only where it matters: whether to carry the table on beyond its ends. */
+function Beyond() {
+  const outside = assessment.value.remarks.some(({ code }) => code === 'outsideTable');
+  const extend = job.value.chosen['rating.beyond'] === 'extend';
+  if (!outside && !extend) return null;
+  return (
+    <p class="tools">
+      <button
+        type="button"
+        class="plain-button"
+        onClick={() => edit({ slot: 'chosen', key: 'rating.beyond', to: extend ? 'refuse' : 'extend' })}
+      >
+        {extend ? ratingStep.refuse : ratingStep.extend}
+      </button>
+    </p>
   );
 }
