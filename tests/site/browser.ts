@@ -1,7 +1,6 @@
 /** Finds a browser for the tests: a variable, an installed one, else Debian's package, else one sentence of advice. */
 import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
-import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 
 const names = ['google-chrome', 'google-chrome-stable', 'chromium', 'chromium-browser', 'chrome'];
 const places = [
@@ -40,7 +39,8 @@ export function findBrowser(): string {
   throw new Error('The browser tests need Chrome or Chromium: install one, or set BROWSER_PATH to where it stands.');
 }
 
-const quiet = [
+/** What the browser is started with: no traffic of its own, and nothing that a container lacks. */
+export const quiet = [
   '--no-sandbox',
   '--disable-gpu',
   '--disable-quic',
@@ -49,18 +49,3 @@ const quiet = [
   '--disable-component-update',
   '--disable-sync',
 ];
-
-export const launch = (): Promise<Browser> => chromium.launch({ executablePath: findBrowser(), args: quiet });
-
-export const phone: BrowserContextOptions = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true };
-export const desk: BrowserContextOptions = { viewport: { width: 1440, height: 900 } };
-
-/** A page that collects what the browser complains about: errors, refused resources, policy violations. */
-export async function openPage(browser: Browser, options: BrowserContextOptions, locale = 'en-US') {
-  const context = await browser.newContext({ locale, ...options });
-  const page: Page = await context.newPage();
-  const complaints: string[] = [];
-  page.on('console', (message) => message.type() === 'error' && complaints.push(message.text()));
-  page.on('pageerror', (error) => complaints.push(String(error)));
-  return { context, page, complaints };
-}

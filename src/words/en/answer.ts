@@ -65,7 +65,7 @@ export const derateNames: Readonly<Record<string, string>> = {
 
 export const nextSteps = {
   sideBySide:
-    'Check the two probes side by side in the return air, ten minutes, then type the difference in step 6. It costs nothing and halves what is unsure.',
+    'Check the two probes side by side in the return air, ten minutes, then type the difference in step 6. It costs nothing and nearly halves what is unsure.',
   outdoors: 'Read the temperature of the air going into the outdoor unit, in the shade.',
   table: (cells: string) => `Find the expanded ratings of this very pair and copy ${cells}.`,
   readings: (needs: string) => `Read ${needs}.`,
