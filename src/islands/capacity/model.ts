@@ -6,7 +6,7 @@ import type { QuantityKey } from '~/job/types.ts';
 import { choiceWords } from '~/words/en/choices.ts';
 import { problemInBar } from '~/words/en/problems.ts';
 import { quantityWords } from '~/words/en/quantities.ts';
-import { barWords, needNames, stepNames } from '~/words/en/sheet.ts';
+import { barWords, needNames } from '~/words/en/sheet.ts';
 import { ratingStep, sureStep } from '~/words/en/steps.ts';
 import type { WorkingGroup } from '~/words/en/working.ts';
 import { problemParts, readOf, shownText, shownUnit, typing } from '../fields.ts';
@@ -139,5 +139,3 @@ function waitingBar(problem: boolean): Bar {
   if (nothing) return { big: barWords.start, sentence: true, small: barWords.fiveFigures };
   return { big: barWords.stillNeeded, sentence: true, small: needText(needs) };
 }
-
-export const nameOfStep = (step: StepId) => stepNames[step];

@@ -41,6 +41,8 @@ async function open(query: URLSearchParams): Promise<void> {
   unread.value = found.unread;
   if (query.has('new') && !isEmpty(found.job)) startOwn();
   else show(found.job, 'own');
+  // A reload must not start yet another job.
+  forgetQuery();
 }
 
 /** A job in which nothing was entered yet serves as a new one. */
@@ -66,5 +68,7 @@ export function copyDemo(): void {
 function take(own: Job): void {
   show(own, 'own');
   void keepJob(own).then((result) => noteResult(result, own));
-  history.replaceState(null, '', location.pathname);
+  forgetQuery();
 }
+
+const forgetQuery = () => history.replaceState(null, '', location.pathname);

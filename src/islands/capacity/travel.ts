@@ -39,13 +39,21 @@ function goInto(step: StepId): void {
   openThen(step, () => fieldsOf(step).find(reachable));
 }
 
-/** Opens a step where it is folded and goes to what is found in it, once it is drawn. */
+/**
+ * Opens a step where it is folded and goes to what is found in it. The fold is opened by hand before it is drawn anew: some
+ * phones bring their keyboard up only for a field that gets the focus within the tap itself.
+ */
 export function openThen(step: StepId, find: () => HTMLElement | undefined): void {
-  if (!isOpen(step)) openStep.value = step;
+  if (!isOpen(step)) {
+    openStep.value = step;
+    document.getElementById(`step-${step}`)?.setAttribute('data-open', '');
+  }
   rest();
   void flush();
-  // Drawing is batched to the next task of the browser; the finger's own task is kept, so that keyboards still come up.
-  queueMicrotask(() => requestAnimationFrame(() => focus(find())));
+  const field = find();
+  focus(field);
+  // The step that was open folds at the next drawing, and everything below it moves up.
+  if (field) requestAnimationFrame(() => keepInView(field));
 }
 
 export function toField(key: QuantityKey): void {
