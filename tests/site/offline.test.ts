@@ -1,0 +1,68 @@
+/** After one visit the whole site works without a signal. */
+import type { Page } from 'playwright-core';
+import { expect, inject, test } from 'vitest';
+import { pagesUnder } from './builtSite.ts';
+import { bar, cellFields, field, fillJob, keptText, openAll, phone, plain, ready, sheet, useSite } from './support.ts';
+
+const { blank, open, forgive } = useSite();
+
+/** A first visit, until the worker has kept the site; then the signal goes. */
+async function visitedThenOffline(path: string): Promise<Page> {
+  const page = await open(path, { ...phone, serviceWorkers: 'allow' });
+  await page.locator('.frame-saved:not([hidden])').waitFor({ state: 'attached' });
+  await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
+  await page.context().setOffline(true);
+  return page;
+}
+
+test('every page of the site loads without a signal, styles and all', async () => {
+  const page = await visitedThenOffline('');
+  for (const path of pagesUnder(inject('dist'))) {
+    const response = await page.goto(inject('url') + path.replace(/index\.html$/, ''));
+    expect(response?.ok(), path).toBe(true);
+    expect(await page.locator('h1').count(), path).toBe(1);
+    const styled = await page.evaluate(() =>
+      getComputedStyle(document.documentElement).getPropertyValue('--paper').trim(),
+    );
+    expect(styled, path).not.toBe('');
+    expect(await page.evaluate(() => document.fonts.load('16px Next').then((found) => found.length)), path).toBe(1);
+  }
+});
+
+test('the sheet works its figures out without a signal, late parts and demo included, and a reload keeps them', async () => {
+  const page = await visitedThenOffline('');
+  await page.goto(`${inject('url')}${sheet}`);
+  await ready(page);
+  await openAll(page);
+  await fillJob(page);
+  const answer = await bar(page);
+  expect(answer[0]).toMatch(/of what it should make/);
+  await page.locator('summary', { hasText: 'The working' }).tap();
+  await page.locator('.working-list').first().waitFor();
+  await cellFields(page).first().fill('33.60');
+  await keptText(page, '33.60');
+  await page.reload();
+  await ready(page);
+  await expect.poll(() => bar(page)).toEqual(answer);
+  await page.goto(`${inject('url')}${sheet}?demo`);
+  await page.locator('.invented').waitFor();
+  await expect.poll(() => field(page, 'entering.dryBulb').inputValue()).toBe('75.0');
+});
+
+test('an address that leads nowhere says so without a signal too', async () => {
+  const page = await visitedThenOffline('');
+  const response = await page.goto(`${inject('url')}no/such/page/`);
+  expect(response?.status()).toBe(404);
+  forgive(page, /404/);
+  expect(plain(await page.locator('h1').innerText())).toBe('No such page');
+});
+
+test('a page says on which day the site was saved, and before that it says nothing', async () => {
+  const { page } = await blank(phone);
+  await page.goto(inject('url'));
+  expect(await page.locator('.frame-saved').isVisible()).toBe(false);
+  const saved = await visitedThenOffline('');
+  expect(plain(await saved.locator('.frame-saved').innerText())).toMatch(
+    /^Saved for use with no signal: [A-Z][a-z]+ \d+\.$/,
+  );
+});

@@ -1,0 +1,67 @@
+/** The sheet on paper: what was read, what it comes to and where it comes from, as text, and nothing that can only be pressed. */
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { pdfText } from './pdfText.ts';
+import { bar, desk, go, phone, plain, sheet, useSite } from './support.ts';
+
+const { open } = useSite();
+
+async function printed(page: Page): Promise<string> {
+  return pdfText(await page.pdf({ format: 'Letter' }));
+}
+
+async function openDemo(options = desk): Promise<Page> {
+  const page = await open(`${sheet}?demo`, options);
+  await page.locator('.invented').waitFor();
+  return page;
+}
+
+test.each([
+  ['a desk', desk],
+  ['a phone', phone],
+])('printed from %s, the demo has its figures as text', async (_, options) => {
+  const page = await openDemo(options);
+  const share = options === phone ? /^(\d+) %/.exec((await bar(page))[0])?.[1] : undefined;
+  const paper = plain(await printed(page));
+  for (const typed of ['75.0', '50', '56.0', '88', '1,180', '91', '14 Sample Lane']) expect(paper).toContain(typed);
+  for (const result of ['28,900', 'Btu/h', 'cooling (sensible)', 'drying (latent)', 'ASHRAE 37'])
+    expect(paper).toContain(result);
+  if (share) expect(paper).toContain(`It makes ${share} % of what it should.`);
+  expect(paper).toContain('Demo, invented');
+});
+
+test('on paper nothing is left that can only be pressed', async () => {
+  const page = await openDemo(phone);
+  await page.emulateMedia({ media: 'print' });
+  const pressed = await page.locator('button:visible, summary:visible').allInnerTexts();
+  // Heads of steps and folds are headings on paper.
+  expect(
+    pressed.filter((text) => /^(Next|Answer|Note|Another reading|Open all|Change|Menu|Skip)/.test(text.trim())),
+  ).toEqual([]);
+  expect(await page.locator('.answer-bar').isVisible()).toBe(false);
+});
+
+test('on paper ink is black and paper white, whatever the page shows', async () => {
+  const page = await openDemo();
+  await page.evaluate(() => {
+    document.documentElement.dataset['theme'] = 'dark';
+  });
+  await page.emulateMedia({ media: 'print' });
+  const colours = await page
+    .locator('.answer-sentence')
+    .evaluate((one) => [getComputedStyle(one).color, getComputedStyle(document.body).backgroundColor]);
+  expect(colours[0]).toBe('rgb(0, 0, 0)');
+  expect(['rgb(255, 255, 255)', 'rgba(0, 0, 0, 0)']).toContain(colours[1]);
+});
+
+test('an article prints whole: its answers too, that are folded on a screen', async () => {
+  const page = await open('', desk);
+  await go(page, 'classroom/four-nominal-tons/');
+  const folded = await page
+    .locator('main details > p, main details > :not(summary) > p')
+    .evaluateAll((all) => all.map((one) => one.textContent ?? ''));
+  const squeezed = (text: string) => text.replace(/\s/g, '');
+  const paper = squeezed(await printed(page));
+  expect(folded.length).toBeGreaterThan(0);
+  for (const text of folded) expect(paper).toContain(squeezed(text).slice(0, 8));
+});

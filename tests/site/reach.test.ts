@@ -1,0 +1,191 @@
+/** A thumb in a glove, a narrow phone, eyes that need large type: everything can be hit, read and reached. */
+import type { BrowserContextOptions, Page } from 'playwright-core';
+import { expect, inject, test } from 'vitest';
+import { pagesUnder } from './builtSite.ts';
+import { field, fillJob, go, openAll, phone, sheet, step, unfoldAll, useSite } from './support.ts';
+
+const { open } = useSite();
+const narrow: BrowserContextOptions = { ...phone, viewport: { width: 320, height: 640 } };
+const pages = pagesUnder(inject('dist')).map((path) => path.replace(/index\.html$/, ''));
+
+async function wholeSheet(options: BrowserContextOptions): Promise<Page> {
+  const page = await open(sheet, options);
+  await openAll(page);
+  await fillJob(page);
+  await page.getByRole('button', { name: 'Other rows and columns' }).click();
+  await step(page, 'sure').getByRole('radio', { name: 'Yes, type the difference' }).check();
+  await page.getByRole('button', { name: 'Another reading' }).first().click();
+  await unfoldAll(page);
+  return page;
+}
+
+/** What is wider than the page and cannot be scrolled inside its own box. */
+function tooWide() {
+  const width = document.documentElement.clientWidth;
+  const scrolls = (one: Element | null): boolean =>
+    one !== null &&
+    one !== document.body &&
+    (/auto|scroll|hidden|clip/.test(getComputedStyle(one).overflowX) || scrolls(one.parentElement));
+  const wide = [...document.querySelectorAll('body *')].filter((one) => {
+    const { left, right, width: own, height } = one.getBoundingClientRect();
+    return own > 1 && height > 1 && (right > width + 1 || left < -1) && !scrolls(one.parentElement);
+  });
+  const named = wide.map((one) => `${one.localName}.${one.getAttribute('class')} ${one.textContent?.slice(0, 30)}`);
+  return document.documentElement.scrollWidth > width
+    ? [`the page is ${document.documentElement.scrollWidth} wide`, ...named]
+    : [];
+}
+
+/** The targets that a finger may miss: under 48 px, or under 24 px for a word in a line of text. */
+function tooSmall() {
+  const found: string[] = [];
+  const targets = document.querySelectorAll<HTMLElement>('a[href], button, input, select, textarea, summary');
+  for (const one of targets) {
+    if (!one.checkVisibility()) continue;
+    const box = one.matches('input, select, textarea') ? (one.closest('.choice') ?? one) : one;
+    const { width, height } = box.getBoundingClientRect();
+    const inLine = getComputedStyle(one).display === 'inline';
+    // A link inside a sentence is as high as its line; a key there has to be made higher than that.
+    if ((inLine && one.localName === 'a') || one.closest('.source')) continue;
+    const least = inLine || one.closest('.echo, .ledger th') ? 24 : 48;
+    // A field is as high as its box, whose frame may take a pixel on each side.
+    const allowed = one.closest('.field-box') ? least - 2 : least - 0.5;
+    if (height < allowed || (width < allowed && least === 48))
+      found.push(
+        `${one.localName} “${(one.getAttribute('aria-label') ?? one.innerText ?? '').slice(0, 30).trim()}” ${one.id}: ${Math.round(width)} × ${Math.round(height)}`,
+      );
+  }
+  return found;
+}
+
+/** Pairs of targets that lie over each other. */
+function overlapping() {
+  const all = [
+    ...document.querySelectorAll<HTMLElement>('main :is(a[href], button, input, select, textarea, summary)'),
+  ].filter((one) => one.checkVisibility() && one.closest('.answer-bar') === null);
+  const boxes = all.map((one) => ({ one, box: one.getBoundingClientRect() }));
+  const found: string[] = [];
+  for (const [index, { one, box }] of boxes.entries())
+    for (const { one: other, box: against } of boxes.slice(index + 1)) {
+      const across = Math.min(box.right, against.right) - Math.max(box.left, against.left);
+      const down = Math.min(box.bottom, against.bottom) - Math.max(box.top, against.top);
+      if (across > 1 && down > 1 && !one.contains(other))
+        found.push(`${one.id || one.innerText} and ${other.id || other.innerText}`);
+    }
+  return found;
+}
+
+test('every control of the sheet can be hit with a thumb on a phone', async () => {
+  const page = await wholeSheet(phone);
+  expect(await page.evaluate(tooSmall)).toEqual([]);
+  expect(await page.evaluate(overlapping)).toEqual([]);
+});
+
+test('every key, and every link that stands by itself, can be hit on the other pages', async () => {
+  const page = await open('');
+  const found: string[] = [];
+  for (const path of pages.filter((one) => one !== sheet)) {
+    await go(page, path);
+    found.push(...(await page.evaluate(tooSmall)).map((fault) => `${path}: ${fault}`));
+  }
+  expect(found).toEqual([]);
+});
+
+test.each([
+  ['on a phone', phone, '100%'],
+  ['at 320 px, with type twice as large', narrow, '200%'],
+])(
+  'a press on an answer counts %s, though the field above it was just typed and has something to say',
+  async (_, options, size) => {
+    const page = await open(sheet, options);
+    await openAll(page);
+    await page.evaluate((to) => {
+      document.documentElement.style.fontSize = to;
+    }, size);
+    for (const [key, name, by] of [
+      ['outdoorDryBulb', 'outdoors', 'click'],
+      ['nominalCapacity', 'rating', 'click'],
+      ['line', 'sure', 'tap'],
+    ] as const) {
+      await field(page, key).fill('no');
+      const answers = await step(page, name).getByRole('radio').all();
+      for (const answer of answers) {
+        await answer[by]();
+        expect(await answer.isChecked(), `${name}: ${await answer.getAttribute('value')}`).toBe(true);
+      }
+    }
+  },
+);
+
+test('no page is wider than a screen of 320 px', async () => {
+  const page = await open('', narrow);
+  const found: string[] = [];
+  for (const path of pages) {
+    await go(page, path);
+    found.push(...(await page.evaluate(tooWide)).map((fault) => `${path}: ${fault}`));
+  }
+  expect(found).toEqual([]);
+});
+
+test('the whole sheet, unfolded, fits 320 px, in either system of units', async () => {
+  const page = await wholeSheet(narrow);
+  expect(await page.evaluate(tooWide)).toEqual([]);
+  await page.locator('.frame-settings > summary').tap();
+  await page.getByRole('radio', { name: '°C, kW' }).check();
+  expect(await page.evaluate(tooWide)).toEqual([]);
+});
+
+/** Whether the words of the bar are cut off, run under its key or leave the screen. */
+function barFaults() {
+  const bar = document.querySelector('.answer-bar')!.getBoundingClientRect();
+  const next = document.querySelector('.answer-bar .next')!.getBoundingClientRect();
+  const found: string[] = [];
+  if (bar.bottom > innerHeight + 1 || bar.left < 0 || bar.right > innerWidth + 1)
+    found.push('the bar leaves the screen');
+  for (const line of document.querySelectorAll<HTMLElement>('.answer-key > *')) {
+    const range = document.createRange();
+    range.selectNodeContents(line);
+    const text = range.getBoundingClientRect();
+    if (text.right > next.left + 1) found.push(`“${line.innerText}” runs under the key`);
+    if (text.bottom > bar.bottom + 1 || text.top < bar.top - 1) found.push(`“${line.innerText}” is cut off`);
+    if (line.scrollWidth > line.clientWidth + 1) found.push(`“${line.innerText}” is cut off at its side`);
+  }
+  return found;
+}
+
+test.each([
+  ['on a phone', phone],
+  ['at 320 px', narrow],
+])('with type twice as large %s nothing of the bar is cut off', async (_, options) => {
+  const page = await open(sheet, options);
+  await openAll(page);
+  const found: string[] = [];
+  const large = () =>
+    page.evaluate(() => {
+      document.documentElement.style.fontSize = '200%';
+    });
+  await large();
+  found.push(...(await page.evaluate(barFaults)));
+  await fillJob(page);
+  found.push(...(await page.evaluate(barFaults)), ...(await page.evaluate(tooWide)));
+  await step(page, 'outdoors').getByRole('radio', { name: 'No or not sure' }).check();
+  found.push(...(await page.evaluate(barFaults)));
+  await page.locator('[id="field-leaving.relativeHumidity"]').fill('880');
+  await page.locator('[id="field-leaving.relativeHumidity"]').blur();
+  await expect.poll(() => page.locator('.answer-key > b').innerText()).toMatch(/^Check/);
+  found.push(...(await page.evaluate(barFaults)));
+  expect(found).toEqual([]);
+});
+
+test('with type twice as large no page is wider than a phone', async () => {
+  const page = await open('');
+  const found: string[] = [];
+  for (const path of pages) {
+    await go(page, path);
+    await page.evaluate(() => {
+      document.documentElement.style.fontSize = '200%';
+    });
+    found.push(...(await page.evaluate(tooWide)).map((fault) => `${path}: ${fault}`));
+  }
+  expect(found).toEqual([]);
+});

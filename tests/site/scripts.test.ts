@@ -1,0 +1,77 @@
+/** What a page may weigh in scripts before it gives its first answer, on the slowest phone that should still be quick. */
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, inject, test } from 'vitest';
+import {
+  closure,
+  compressed,
+  filesUnder,
+  importsOf,
+  inlineScripts,
+  pagesUnder,
+  scriptsOf,
+  textOf,
+} from './builtSite.ts';
+
+const sheet = 'worksheets/capacity/index.html';
+const dist = inject('dist');
+
+const weigh = (path: string) => compressed(readFileSync(join(dist, path)));
+const total = (paths: Iterable<string>) => [...paths].reduce((sum, path) => sum + weigh(path), 0);
+const inlineWeight = (html: string) => inlineScripts(html).reduce((sum, code) => sum + compressed(code), 0);
+const loadedBy = (html: string) =>
+  closure(
+    dist,
+    scriptsOf(html).map((url) => url.replace(/^\//, '')),
+  );
+
+/** Late parts, and the late parts of late parts. */
+function lateParts(loaded: ReadonlySet<string>): Set<string> {
+  const late = new Set<string>();
+  const look = (paths: Iterable<string>): void => {
+    for (const path of [...paths].flatMap((from) => importsOf(dist, from).late)) {
+      if (loaded.has(path) || late.has(path)) continue;
+      late.add(path);
+      look(closure(dist, [path], loaded));
+    }
+  };
+  look(loaded);
+  return late;
+}
+
+const sheetLoads = loadedBy(textOf(dist, sheet));
+
+test('the capacity sheet loads at most 45 000 bytes of script before its first answer', () => {
+  const html = textOf(dist, sheet);
+  const bytes = total(sheetLoads) + inlineWeight(html);
+  console.log(`  capacity sheet: ${bytes} bytes of script, ${inlineWeight(html)} of them in the page`);
+  expect(sheetLoads.size).toBeGreaterThan(3);
+  expect(bytes).toBeLessThanOrEqual(45_000);
+});
+
+test('each part of the sheet that comes late brings at most 40 000 bytes more', () => {
+  const late = [...lateParts(sheetLoads)].map((path) => ({ path, bytes: total(closure(dist, [path], sheetLoads)) }));
+  console.log(`  late: ${late.map(({ path, bytes }) => `${path} ${bytes}`).join(', ')}`);
+  expect(late.length).toBeGreaterThan(0);
+  for (const { path, bytes } of late) expect(bytes, path).toBeLessThanOrEqual(40_000);
+});
+
+test.each(pagesUnder(dist).filter((path) => path !== sheet))(
+  '%s has at most 1 500 bytes of script, and no island',
+  (path) => {
+    const html = textOf(dist, path);
+    const bytes = total(loadedBy(html)) + inlineWeight(html);
+    console.log(`  ${path}: ${bytes} bytes of script`);
+    expect(html).not.toContain('<astro-island');
+    expect(bytes).toBeLessThanOrEqual(1_500);
+  },
+);
+
+test('every built script is reached from a page: nothing slips past these sums', () => {
+  const reached = pagesUnder(dist).flatMap((path) => {
+    const loaded = loadedBy(textOf(dist, path));
+    return [...loaded, ...[...lateParts(loaded)].flatMap((late) => [...closure(dist, [late])])];
+  });
+  const built = filesUnder(dist).filter((path) => path.startsWith('_astro/') && path.endsWith('.js'));
+  expect(built.filter((path) => !reached.includes(path))).toEqual([]);
+});

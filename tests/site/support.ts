@@ -1,0 +1,171 @@
+/** What the browser tests share: pages that collect every complaint, and the words for what a person does on the sheet. */
+import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, expect, inject } from 'vitest';
+
+export const phone: BrowserContextOptions = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true };
+/** The same phone with its keyboard open. */
+export const typingPhone: BrowserContextOptions = { ...phone, viewport: { width: 390, height: 400 } };
+export const desk: BrowserContextOptions = { viewport: { width: 1440, height: 900 } };
+
+export const sheet = 'worksheets/capacity/';
+
+export interface Visit {
+  readonly page: Page;
+  /** What the browser complained about: errors, refused resources, violations of the policy. */
+  readonly complaints: string[];
+}
+
+/**
+ * Gives a way to open pages of the built site, each in a context of its own. After each test nothing stays open, and no page
+ * may have complained. The offline worker is kept out unless it is asked for: it would fetch the whole site each time.
+ */
+export function useSite() {
+  let browser: Browser;
+  const visits: Visit[] = [];
+  beforeAll(async () => {
+    browser = await chromium.connect(inject('browser'));
+  });
+  afterAll(() => browser.close());
+  afterEach(async () => {
+    const complaints = visits.splice(0).flatMap((visit) => visit.complaints);
+    await Promise.all(browser.contexts().map((context) => context.close()));
+    expect(complaints).toEqual([]);
+  });
+
+  /** A page in a new context, or another one in the context of `beside`. */
+  async function blank(options: BrowserContextOptions, beside?: Page): Promise<Visit> {
+    const defaults: BrowserContextOptions = {
+      locale: 'en-US',
+      serviceWorkers: 'block',
+      // The server compresses on each request, which costs more than it saves on this machine.
+      extraHTTPHeaders: { 'accept-encoding': 'identity' },
+    };
+    const context = beside?.context() ?? (await browser.newContext({ ...defaults, ...options }));
+    context.setDefaultTimeout(10_000);
+    const visit: Visit = { page: await context.newPage(), complaints: [] };
+    visit.page.on('console', (message) => message.type() === 'error' && visit.complaints.push(message.text()));
+    visit.page.on('pageerror', (error) => visit.complaints.push(String(error)));
+    visits.push(visit);
+    return visit;
+  }
+
+  /** For a test that brings a complaint about: it is there, and forgiven. */
+  function forgive(page: Page, complaint: RegExp): void {
+    const visit = visits.find((one) => one.page === page);
+    expect(visit?.complaints).toContainEqual(expect.stringMatching(complaint));
+    visit?.complaints.splice(0);
+  }
+
+  async function open(path: string, options: BrowserContextOptions = phone, beside?: Page): Promise<Page> {
+    const { page } = await blank(options, beside);
+    await go(page, path);
+    return page;
+  }
+  return { blank, open, forgive };
+}
+
+/** Goes to a page and waits until its islands stand. */
+export async function go(page: Page, path: string): Promise<void> {
+  await page.goto(inject('url') + path);
+  await ready(page);
+}
+
+/** Waits until the islands of a page stand and the kept job has been looked for. */
+export async function ready(page: Page): Promise<void> {
+  await page.waitForFunction(() => document.querySelector('astro-island[ssr]') === null);
+}
+
+export const field = (page: Page, key: string) => page.locator(`[id="field-${key}"]`);
+export const step = (page: Page, name: string) => page.locator(`#step-${name}`);
+export const nextKey = (page: Page) => page.locator('.answer-bar .next');
+
+/** The two lines of the answer bar, spaces made plain. */
+export async function bar(page: Page): Promise<readonly [big: string, small: string]> {
+  const line = async (selector: string) =>
+    plain(await page.locator(`.answer-bar .answer-key > ${selector}`).innerText());
+  return [await line('b'), await line('span')];
+}
+
+/** Text as it reads: no-break spaces and line ends are spaces. */
+export const plain = (text: string) => text.replace(/[\s\u00a0]+/g, ' ').trim();
+
+/** The `id` of what has the focus; the name of a radio's group where it has none. */
+export const focused = (page: Page) =>
+  page.evaluate(() => document.activeElement?.id || document.activeElement?.getAttribute('name') || '');
+
+/** Opens every step of the sheet on a phone. */
+export async function openAll(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Open all steps' }).click();
+}
+
+/** Opens everything in the content that is folded, the working too. */
+export async function unfoldAll(page: Page): Promise<void> {
+  const closed = page.locator('main details:not([open]) > summary:visible');
+  while ((await closed.count()) > 0) await closed.first().click();
+  await page.locator('.working-list').first().waitFor();
+}
+
+/** Puts figures into fields that can be seen, in one go each. */
+export async function fill(page: Page, figures: Readonly<Record<string, string>>): Promise<void> {
+  for (const [key, text] of Object.entries(figures)) await field(page, key).first().fill(text);
+}
+
+export async function choose(page: Page, stepName: string, option: string): Promise<void> {
+  await step(page, stepName).getByRole('radio', { name: option, exact: true }).first().check();
+}
+
+/** The readings of an invented job, without the maker's table. */
+export const readings = {
+  'entering.dryBulb': '75',
+  'entering.relativeHumidity': '50',
+  'leaving.dryBulb': '56',
+  'leaving.relativeHumidity': '88',
+  'airflow.volumeFlow': '1180',
+} as const;
+
+/** Its four figures, in the order in which a table is read. */
+export const cells = ['33.6', '31.7', '36.9', '34.9'] as const;
+
+/** The fields of the maker's table, in the order in which they stand. */
+export const cellFields = (page: Page) => page.locator('.cell-fields input');
+
+export async function fillCells(page: Page): Promise<void> {
+  for (const [index, text] of cells.entries()) await cellFields(page).nth(index).fill(text);
+}
+
+/** The whole job typed: all steps open, share and expectation there. */
+export async function fillJob(page: Page): Promise<void> {
+  await fill(page, readings);
+  await page.locator('select').selectOption('flowGrid');
+  await fill(page, { outdoorDryBulb: '91', nominalCapacity: '3' });
+  await choose(page, 'outdoors', 'Yes, one speed');
+  await fillCells(page);
+  await choose(page, 'rating', 'Yes (net)');
+}
+
+/** Everything that the database of the site holds on this device, by store and key. */
+export async function stored(page: Page): Promise<Record<string, Record<string, unknown>>> {
+  const text = await page.evaluate(async () => {
+    const settled = <T>(request: IDBRequest<T>) =>
+      new Promise<T>((resolve, reject) => {
+        request.onsuccess = () => resolve(request.result);
+        request.onerror = () => reject(request.error);
+      });
+    const all: Record<string, Record<string, unknown>> = {};
+    if ((await indexedDB.databases()).length === 0) return JSON.stringify(all);
+    const database = await settled(indexedDB.open('ton-for-ton'));
+    for (const name of database.objectStoreNames) {
+      const store = database.transaction(name).objectStore(name);
+      const [keys, values] = await Promise.all([settled(store.getAllKeys()), settled(store.getAll())]);
+      all[name] = Object.fromEntries(keys.map((key, index) => [String(key), values[index]]));
+    }
+    database.close();
+    return JSON.stringify(all);
+  });
+  return JSON.parse(text);
+}
+
+/** Waits until what was typed last in some field, a text found nowhere else, is kept on the device. */
+export async function keptText(page: Page, text: string): Promise<void> {
+  await expect.poll(() => stored(page).then(({ jobs }) => JSON.stringify(jobs ?? {}))).toContain(JSON.stringify(text));
+}
