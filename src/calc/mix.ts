@@ -2,8 +2,9 @@ import { dryBulbOfEnthalpy } from './enthalpy.ts';
 import { CalcError, within } from './errors.ts';
 import { mostRatio, rounding, saturatedVapor } from './humidityRatio.ts';
 import { limits } from './limits.ts';
+import { traceMix } from './mixTrace.ts';
 import { moistAir } from './moistAir.ts';
-import type { MoistAir } from './types.ts';
+import type { MoistAir, Trace } from './types.ts';
 
 /** Air on the move: its state and the dry air in it, kg/s. */
 export interface AirStream {
@@ -19,7 +20,7 @@ const orNothing = [0, limits.dryAirFlow[1]] as const;
  * by dry air. ASHRAE Fundamentals ch. 1, adiabatic mixing of two moist airstreams. Throws when the pressures differ, when
  * nothing flows, and when the mixture would be fog.
  */
-export function mix(a: AirStream, b: AirStream): AirStream {
+export function mix(a: AirStream, b: AirStream, t?: Trace): AirStream {
   within('dryAirFlow', a.dryAirFlow, orNothing);
   within('dryAirFlow', b.dryAirFlow, orNothing);
   const pressure = a.air.pressure;
@@ -34,5 +35,7 @@ export function mix(a: AirStream, b: AirStream): AirStream {
   const dryBulb = dryBulbOfEnthalpy(enthalpy, humidityRatio);
   const most = mostRatio(saturatedVapor(dryBulb, pressure), pressure);
   if (humidityRatio > most * (1 + rounding)) throw new CalcError('fogged', 'humidityRatio', humidityRatio, 0, most);
-  return { air: moistAir({ dryBulb, pressure, humidityRatio }), dryAirFlow };
+  const air = moistAir({ dryBulb, pressure, humidityRatio });
+  if (t) traceMix(a, b, { air, dryAirFlow }, t);
+  return { air, dryAirFlow };
 }

@@ -44,6 +44,9 @@ const airflow = {
   decimals: { ip: 0, si: 0 },
   possible: inCfm(100, 12000),
 } as const;
+/** What the air chart holds: wider than indoors, for outdoor air and for worked examples. */
+const chartPossible = narrowed(limits.dryBulb, -10, 55);
+const chartUsual = fahrenheit(35, 115);
 const blowerPower = {
   kind: 'power',
   ip: 'watt',
@@ -188,6 +191,55 @@ export const quantities = {
     usual: [-0.05, 0.05],
     possible: [-0.3, 0.3],
     article: 'side-by-side',
+  },
+  'state.dryBulb': {
+    ...temperature,
+    symbol: 't',
+    usual: chartUsual,
+    possible: chartPossible,
+    article: 'air-chart',
+  },
+  'state.relativeHumidity': {
+    ...humidity,
+    symbol: 'φ',
+    decimals: { ip: 1, si: 1 },
+    usual: [0.05, 1],
+    article: 'air-chart',
+  },
+  'state.wetBulb': { ...temperature, symbol: 't*', usual: chartUsual, possible: chartPossible, article: 'air-chart' },
+  'state.dewPoint': {
+    ...temperature,
+    symbol: 'tᵈ',
+    usual: fahrenheit(0, 85),
+    possible: narrowed(limits.dewPoint, -40, 55),
+    article: 'air-chart',
+  },
+  'state.humidityRatio': {
+    kind: 'humidityRatio',
+    symbol: 'W',
+    ip: 'grainsPerLb',
+    si: 'gPerKg',
+    decimals: { ip: 1, si: 2 },
+    usual: [0.001, 0.03],
+    possible: narrowed(limits.humidityRatio, 0.0001, 0.08),
+    article: 'air-chart',
+  },
+  'process.airflow': {
+    ...airflow,
+    symbol: 'V̇',
+    usual: inCfm(50, 50000),
+    possible: inCfm(1, 200000),
+    article: 'air-chart',
+  },
+  'process.dryAirFlow': {
+    kind: 'massFlow',
+    symbol: 'ṁ',
+    ip: 'lbPerHour',
+    si: 'kgPerS',
+    decimals: { ip: 0, si: 3 },
+    usual: [0.02, 30],
+    possible: [5e-4, 120],
+    article: 'air-chart',
   },
 } as const satisfies Record<string, Quantity>;
 

@@ -19,7 +19,7 @@ import { type ChoiceKey, choices, isChoice } from './choices.ts';
 import { applyEdits, emptyJob } from './edit.ts';
 import { notes } from './notes.ts';
 import { quantities } from './quantities.ts';
-import { tableLimits, tables } from './tables.ts';
+import { rowLimits, type TableKey, tableLimits, tables } from './tables.ts';
 import type { Edit, Job } from './types.ts';
 import { units } from './units.ts';
 
@@ -47,23 +47,27 @@ const entered = object({
   limit: exactOptional(text),
   shape: exactOptional(picklist(['normal', 'rectangular', 'triangular'])),
 });
-const table = object({
-  columns: pipe(array(object({ key: text, unit })), maxLength(tableLimits.columns)),
-  rows: pipe(array(pipe(array(text), maxLength(tableLimits.columns))), maxLength(tableLimits.rows)),
-});
+const tableOf = (key: string) =>
+  object({
+    columns: pipe(array(object({ key: text, unit })), maxLength(tableLimits.columns)),
+    rows: pipe(
+      array(pipe(array(text), maxLength(tableLimits.columns))),
+      maxLength(rowLimits[key as TableKey] ?? tableLimits.rows),
+    ),
+  });
 
 const schema = object({
   version: literal(jobVersion),
   id: pipe(string(), regex(/^[\w-]{1,64}$/)),
   invented: exactOptional(literal(true)),
-  entered: mapOf('entered', entered),
-  chosen: mapOf('chosen', text),
-  tables: mapOf('tables', table),
-  notes: mapOf('notes', pipe(string(), maxLength(2000))),
+  entered: mapOf('entered', () => entered),
+  chosen: mapOf('chosen', () => text),
+  tables: mapOf('tables', tableOf),
+  notes: mapOf('notes', () => pipe(string(), maxLength(2000))),
 });
 
-function mapOf(slot: Edit['slot'], value: GenericSchema) {
-  return object(Object.fromEntries(slots[slot].map((key) => [key, exactOptional(value)])));
+function mapOf(slot: Edit['slot'], value: (key: string) => GenericSchema) {
+  return object(Object.fromEntries(slots[slot].map((key) => [key, exactOptional(value(key))])));
 }
 
 /** The job that a value is, or why it is none. Never throws, whatever the value. */

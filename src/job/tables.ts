@@ -1,5 +1,6 @@
 /**
  * Tables that a person may fill in, with their columns. Rows are texts as typed; a column of words counts as `count`.
+ * 'states' and 'processes' are those of the air chart; a process names its states by their keys.
  * In 'rating' the first three columns name the place of a figure: °C to 1e-6 and the number of the airflow block, 1 or 2.
  */
 import type { TypedTable } from './types.ts';
@@ -10,11 +11,15 @@ export const tables = {
   rating: ['outdoorDryBulb', 'enteringWetBulb', 'block', 'total', 'sensible'],
   'entering.readings': readingColumns,
   'leaving.readings': readingColumns,
+  states: ['key', 'name', 'dryBulb', 'relativeHumidity', 'wetBulb', 'dewPoint', 'humidityRatio'],
+  processes: ['key', 'kind', 'from', 'with', 'to', 'endDryBulb', 'airflow', 'secondAirflow'],
 } as const satisfies Record<string, readonly string[]>;
 
 export type TableKey = keyof typeof tables;
 
 export const tableLimits = { columns: 60, rows: 600 } as const;
+/** Tables that hold fewer rows than any table may. */
+export const rowLimits: Readonly<Partial<Record<TableKey, number>>> = { states: 8, processes: 8 };
 
 /** The text of a cell by the name of its column; '' where there is none. */
 export function cellText(table: TypedTable, row: readonly string[], column: string): string {

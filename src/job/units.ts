@@ -42,6 +42,7 @@ export const units = {
   fraction: { kind: 'fraction', factor: 1, offset: 0, suffixes: [] },
   cfm: { kind: 'volumeFlow', factor: cubicFootPerMinute, offset: 0, suffixes: ['cfm', 'acfm', 'ft3/min'] },
   ls: { kind: 'volumeFlow', factor: 0.001, offset: 0, suffixes: ['L/s', 'ls', 'lps'] },
+  m3PerS: { kind: 'volumeFlow', factor: 1, offset: 0, suffixes: ['m³/s'] },
   m3h: { kind: 'volumeFlow', factor: 1 / hour, offset: 0, suffixes: ['m³/h', 'm3h', 'cmh'] },
   btuh: { kind: 'power', factor: btuPerHour, offset: 0, suffixes: ['Btu/h', 'btuh', 'btu/hr', 'btu'] },
   mbh: { kind: 'power', factor: 1000 * btuPerHour, offset: 0, suffixes: ['kBtu/h', 'mbh', 'mbtuh', 'kbtuh', 'k'] },

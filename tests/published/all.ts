@@ -11,6 +11,7 @@ import * as handbookExamples from './handbookExamples.ts';
 import * as handbookTables from './handbookTables.ts';
 import { type NotOurs, notOurs } from './notOurs.ts';
 import * as otherStates from './otherStates.ts';
+import * as processes from './processes.ts';
 import * as realGas from './realGas.ts';
 import * as realGasStates from './realGasStates.ts';
 import * as saturation from './saturation.ts';
@@ -27,6 +28,7 @@ export const published = {
   factors: factors.checks,
   coil: coil.checks,
   airflowCurve: airflowCurve.checks,
+  processes: processes.checks,
   goldenJobs: goldenJobs.checks,
   commonPractice: commonPractice.checks,
 } as const satisfies Record<string, readonly Check[]>;
