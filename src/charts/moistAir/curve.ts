@@ -1,4 +1,5 @@
 /** Curves over dry bulb: where they cross, and as a polyline that a pen cannot tell from them. */
+import type { Point } from './shapes.ts';
 
 /** How far a chord may leave its curve, px. */
 const tolerance = 0.15;
@@ -13,8 +14,6 @@ export function rootOf(rises: (t: number) => number, low: number, high: number):
   }
   return (a + b) / 2;
 }
-
-export type Point = readonly [x: number, y: number];
 
 /** Points of a curve from one argument to the other, halved until every chord lies within the tolerance. */
 export function sample(at: (t: number) => Point, from: number, to: number): Point[] {

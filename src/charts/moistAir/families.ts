@@ -1,7 +1,9 @@
 /** The lines of a chart: each family from its own equation, cut at the frame and at saturation. */
+import type { Box } from './box.ts';
 import type { ChartFrame } from './frame.ts';
 import { labelled } from './lineLabels.ts';
 import { linesOf } from './lines.ts';
+import type { Point } from './shapes.ts';
 
 /** What can be switched on and off. */
 export type Family = 'saturation' | 'relativeHumidity' | 'wetBulb' | 'enthalpy' | 'specificVolume' | 'grid';
@@ -14,6 +16,8 @@ export interface LineLabel {
   readonly x: number;
   readonly y: number;
   readonly angle: number;
+  /** The tick of a scale that stands off its lines. */
+  readonly tick?: readonly [Point, Point];
 }
 
 export interface ChartLine {
@@ -23,7 +27,7 @@ export interface ChartLine {
   /** Number and unit, as it is said. */
   readonly label: string;
   /** Of the drawing, to a tenth of a pixel. */
-  readonly points: readonly (readonly [x: number, y: number])[];
+  readonly points: readonly Point[];
   /** What is written along the line; a line without room for it has none. */
   readonly labels: readonly LineLabel[];
 }
@@ -32,10 +36,19 @@ export interface ChartLine {
 export const firstFamilies: readonly Family[] = ['saturation', 'relativeHumidity', 'wetBulb'];
 export const allFamilies: readonly Family[] = [...firstFamilies, 'enthalpy', 'specificVolume', 'grid'];
 
-/** Every line of the families, with its labels. The order of `families` does not matter. */
-export function chartLines(frame: ChartFrame, families: readonly Family[]): readonly ChartLine[] {
+/**
+ * Every line of the families, with its labels; nothing is written where one of `taken` stands. The order of `families` does
+ * not matter.
+ */
+export function chartLines(
+  frame: ChartFrame,
+  families: readonly Family[],
+  taken: readonly Box[] = [],
+): readonly ChartLine[] {
+  const shown = allFamilies.filter((family) => families.includes(family));
   return labelled(
     frame,
-    allFamilies.filter((family) => families.includes(family)).flatMap((family) => linesOf(frame, family)),
+    shown.flatMap((family) => linesOf(frame, family)),
+    taken,
   );
 }

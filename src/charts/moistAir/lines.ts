@@ -14,18 +14,19 @@ import { dryBulbOfEnthalpy, enthalpy, ratioOfEnthalpy } from '../../calc/enthalp
 import { humidityRatio } from '../../calc/humidityRatio.ts';
 import { specificVolume } from '../../calc/specificVolume.ts';
 import { humidityRatioFromWetBulb, wetBulb } from '../../calc/wetBulb.ts';
-import { type Point, rootOf, sample } from './curve.ts';
+import { rootOf, sample } from './curve.ts';
 import type { ChartLine, Family, LineFamily } from './families.ts';
 import { type ChartFrame, saturated, xOf, yOf } from './frame.ts';
 import { gridValues, shown } from './scales.ts';
-
-const tenth = (value: number) => Math.round(value * 10) / 10;
+import { type Point, tenth } from './shapes.ts';
 
 /** A line whose humidity ratio falls with the dry bulb, by its equation and by the same solved for the dry bulb. */
 interface Falling {
   readonly value: number;
   readonly ratioAt: (dryBulb: number) => number;
   readonly dryBulbAt: (humidityRatio: number) => number;
+  /** Where it meets saturation, °C, if that is known without a search. */
+  readonly saturatedAt?: number;
 }
 
 /** Eq. 33 and 35 at a fixed wet bulb; solved for the dry bulb they are straight in it. */
@@ -34,7 +35,8 @@ function wetBulbLine(tw: number, p: number): Falling {
   const atBulb = (latent - (heat - heatVapor) * tw) * saturated({ pressure: p }, tw) + heatDryAir * tw;
   return {
     value: tw,
-    ratioAt: (t) => humidityRatioFromWetBulb(t, Math.min(t, tw), p),
+    saturatedAt: tw,
+    ratioAt: (t) => humidityRatioFromWetBulb(Math.max(t, tw), tw, p),
     dryBulbAt: (W) => (atBulb - W * (latent - heat * tw)) / (heatDryAir + W * heatVapor),
   };
 }
@@ -57,12 +59,12 @@ function volumeLine(v: number, p: number): Falling {
 }
 
 /** Cut at the bottom and the sides, and at the top or at saturation, whichever comes first. */
-function fallingPath(frame: ChartFrame, { ratioAt, dryBulbAt }: Falling): Point[] {
-  const from = Math.max(frame.dryBulb[0], dryBulbAt(frame.humidityRatio[1]));
+function fallingPath(frame: ChartFrame, { ratioAt, dryBulbAt, saturatedAt }: Falling): Point[] {
+  const from = Math.max(frame.dryBulb[0], dryBulbAt(frame.humidityRatio[1]), saturatedAt ?? frame.dryBulb[0]);
   const to = Math.min(frame.dryBulb[1], dryBulbAt(frame.humidityRatio[0]));
   const room = (t: number) => saturated(frame, t) - ratioAt(t);
   if (!(from < to) || room(to) < 0) return [];
-  const start = room(from) < 0 ? rootOf(room, from, to) : from;
+  const start = saturatedAt === undefined && room(from) < 0 ? rootOf(room, from, to) : from;
   return path(frame, ratioAt, start, to);
 }
 

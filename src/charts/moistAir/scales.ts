@@ -25,9 +25,9 @@ const same = (span: number) => span;
  */
 const scales: Readonly<Record<Exclude<LineFamily, 'saturation' | 'relativeHumidity'>, Scale>> = {
   dryBulb: { kind: 'temperature', room: [42, 52, 60], across: true, rise: same },
-  humidityRatio: { kind: 'humidityRatio', room: [26, 30, 36], across: false, rise: same },
-  wetBulb: { kind: 'temperature', room: [60, 80, 110], across: true, rise: (span) => 0.4 * span },
-  enthalpy: { kind: 'enthalpy', room: [80, 100, 120], across: true, rise: (span) => 1000 * span },
+  humidityRatio: { kind: 'humidityRatio', room: [34, 34, 38], across: false, rise: same },
+  wetBulb: { kind: 'temperature', room: [60, 80, 120], across: true, rise: (span) => 0.4 * span },
+  enthalpy: { kind: 'enthalpy', room: [80, 120, 140], across: true, rise: (span) => 1000 * span },
   specificVolume: {
     kind: 'specificVolume',
     room: [70, 90, 110],

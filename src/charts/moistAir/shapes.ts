@@ -1,0 +1,61 @@
+/** What a drawing is made of before anything renders it: strokes with a pen of the line language, and words. */
+
+/** The classes of `src/styles/lines.css`. */
+export type Pen =
+  | 'line-saturation'
+  | 'line-humidity'
+  | 'line-wet-bulb'
+  | 'line-enthalpy'
+  | 'line-volume'
+  | 'line-measured'
+  | 'line-beyond'
+  | 'line-dimension'
+  | 'line-end'
+  | 'line-scale'
+  | 'line-grid'
+  | 'mark-return'
+  | 'mark-supply'
+  | 'mark-coil'
+  | 'arrow'
+  | 'dot'
+  | 'region'
+  | 'outline';
+
+export interface Stroke {
+  readonly pen: Pen;
+  /** Path data. */
+  readonly d: string;
+}
+
+export type Anchor = 'start' | 'middle' | 'end';
+
+export interface Word {
+  readonly text: string;
+  /** The anchor of the text, at half its height. */
+  readonly x: number;
+  readonly y: number;
+  readonly anchor: Anchor;
+  /** Degrees, clockwise. */
+  readonly angle: number;
+  readonly weight: 'plain' | 'quiet' | 'strong';
+  /** Paper around it, where it stands on lines. */
+  readonly clear: boolean;
+}
+
+export interface Drawing {
+  readonly strokes: readonly Stroke[];
+  readonly words: readonly Word[];
+}
+
+export type Point = readonly [x: number, y: number];
+
+/** Coordinates to a tenth of a pixel: less would show, more would only be bytes. */
+export const tenth = (value: number): number => Math.round(value * 10) / 10;
+
+export const pathOf = (points: readonly Point[], close = false): string =>
+  points.length === 0 ? '' : `M${points.map(([x, y]) => `${tenth(x)} ${tenth(y)}`).join('L')}${close ? 'Z' : ''}`;
+
+/** A word upright and plain, unless said otherwise. */
+export function word(text: string, x: number, y: number, more: Partial<Word> = {}): Word {
+  return { text, x: tenth(x), y: tenth(y), anchor: 'start', angle: 0, weight: 'plain', clear: false, ...more };
+}

@@ -1,0 +1,11 @@
+/** Words on the moist-air chart and about it. */
+export const moistAirChart = {
+  title: 'Air chart',
+  dryBulbAxis: { ip: 'dry bulb, °F', si: 'dry bulb, °C' },
+  humidityRatioAxis: { ip: 'grains of water a pound of dry air', si: 'grams of water a kilogram of dry air' },
+  saturation: 'saturation',
+  relativeHumidity: 'relative humidity',
+  wetBulb: 'wet bulb',
+  enthalpy: 'enthalpy',
+  specificVolume: 'specific volume',
+} as const;
