@@ -123,3 +123,11 @@ export function sizeText(watts: number): string {
   const unit = system.value === 'ip' ? 'ton' : 'kw';
   return joined(inUnitOf(watts, unit, Number.isInteger(Math.round(fromSi(watts, unit) * 100) / 100) ? 0 : 1));
 }
+
+/** A time as a clock shows it; '' for no time. */
+export function clock(iso: string): string {
+  const date = new Date(iso);
+  return Number.isNaN(date.getTime())
+    ? ''
+    : date.toLocaleTimeString('en', { hour: '2-digit', minute: '2-digit', hour12: false });
+}

@@ -10,7 +10,8 @@ import { toTest } from '../job/toTest.ts';
 import type { Edit, Job, System } from '../job/types.ts';
 import { keep } from './keep.ts';
 
-export type Source = 'own' | 'demo';
+/** A visitor came with a link: it may be worked on, and is kept when somebody asks for that. */
+export type Source = 'own' | 'demo' | 'visitor';
 
 export const job = signal<Job>(emptyJob(''));
 /** The demo is looked at, not written on. */
@@ -33,6 +34,7 @@ export function edit(...edits: readonly Edit[]): boolean {
     return false;
   }
   job.value = applyEdits(job.value, edits);
+  if (source.value === 'visitor') return true;
   if (loaded.value) keep(job.value, edits);
   else early = [...early, ...edits];
   return true;

@@ -4,9 +4,8 @@ import { echoes } from '~/words/en/echoes.ts';
 import { sheet } from '~/words/en/sheet.ts';
 import { returnAir } from '~/words/en/steps.ts';
 import { NoteField } from '../NoteField.tsx';
-import { percent, temperature } from '../show.ts';
+import { clock, percent, temperature } from '../show.ts';
 import { edit, job } from '../store.ts';
-import { clock } from './model.ts';
 
 type Side = 'entering' | 'leaving';
 

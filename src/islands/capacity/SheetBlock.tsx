@@ -2,9 +2,8 @@ import { TitleBlock } from '~/parts/TitleBlock.tsx';
 import { titleBlock } from '~/words/en/answer.ts';
 import { choiceWords } from '~/words/en/choices.ts';
 import { amountOf } from '../fields.ts';
-import { sizeText } from '../show.ts';
+import { clock, sizeText } from '../show.ts';
 import { interpreted, job, source, system } from '../store.ts';
-import { clock } from './model.ts';
 
 /** The title block: job, system, sheet; read, place, units; by, state. */
 export function SheetBlock() {

@@ -1,12 +1,12 @@
 import { useEffect } from 'preact/hooks';
 import { sheet } from '~/words/en/sheet.ts';
+import { AskCopy } from '../AskCopy.tsx';
+import { Notices } from '../Notices.tsx';
 import { Answer } from './Answer.tsx';
-import { AskCopy } from './AskCopy.tsx';
 import { Bar } from './Bar.tsx';
 import { Identity } from './Identity.tsx';
 import { Margin } from './Margin.tsx';
 import { allOpen, isDesk } from './model.ts';
-import { Notices } from './Notices.tsx';
 import { SheetBlock } from './SheetBlock.tsx';
 import { start } from './start.ts';
 import { AirflowStep } from './steps/AirflowStep.tsx';

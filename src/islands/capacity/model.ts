@@ -10,7 +10,7 @@ import { barWords, needNames } from '~/words/en/sheet.ts';
 import { ratingStep, sureStep } from '~/words/en/steps.ts';
 import type { WorkingGroup } from '~/words/en/working.ts';
 import { problemParts, readOf, shownText, shownUnit, typing } from '../fields.ts';
-import { capacityText, percent } from '../show.ts';
+import { capacityText, clock, percent } from '../show.ts';
 import { assessment, interpreted, job, source } from '../store.ts';
 import { cellCount } from './cells.ts';
 import { stopReason } from './remarks.ts';
@@ -74,13 +74,6 @@ export function asideOf(step: StepId): string | undefined {
   if (step === 'sure') return sureStep.line(percent(interpreted.value.test.line));
   const at = step === 'entering' || step === 'leaving' ? job.value.entered[`${step}.dryBulb`]?.at : undefined;
   return at ? barWords.readAt(clock(at)) : undefined;
-}
-
-export function clock(iso: string): string {
-  const date = new Date(iso);
-  return Number.isNaN(date.getTime())
-    ? ''
-    : date.toLocaleTimeString('en', { hour: '2-digit', minute: '2-digit', hour12: false });
 }
 
 /** The fields that the measured figure still waits for, in the order of the sheet, by the names of `assess`. */

@@ -85,6 +85,10 @@ export const demoWords = {
   stay: 'Keep looking',
 } as const;
 
+export const visitorWords = {
+  inBar: 'From a link',
+} as const;
+
 export const storageWords = {
   notAJob: 'The job kept on this device could not be read. It was set aside, not deleted, and this is an empty sheet.',
   broken: 'The job kept on this device could not be read. It was set aside, not deleted, and this is an empty sheet.',

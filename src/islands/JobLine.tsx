@@ -1,12 +1,12 @@
-import { demoWords, sheet } from '~/words/en/sheet.ts';
-import { keeping, keptAt } from '../keep.ts';
-import { sizeText } from '../show.ts';
-import { interpreted, job, source } from '../store.ts';
-import { clock } from './model.ts';
+import { demoWords, sheet, visitorWords } from '~/words/en/sheet.ts';
+import { keeping, keptAt } from './keep.ts';
+import { clock, sizeText } from './show.ts';
+import { interpreted, job, source } from './store.ts';
 
 /** The first line of the sheet: which job, which size, and whether it is safe. */
 export function JobLine() {
-  const name = source.value === 'demo' ? demoWords.inBar : job.value.notes.address?.trim() || sheet.unnamed;
+  const own = job.value.notes.address?.trim() || sheet.unnamed;
+  const name = { demo: demoWords.inBar, visitor: visitorWords.inBar, own }[source.value];
   const nominal = interpreted.value.test.nominalCapacity;
   const size = nominal === null ? '' : sizeText(nominal);
   return (
@@ -21,7 +21,7 @@ export function JobLine() {
 }
 
 function saved(): string {
-  if (source.value === 'demo') return '';
+  if (source.value !== 'own') return '';
   if (keeping.value === 'kept' && keptAt.value) return sheet.saved(clock(keptAt.value.toISOString()));
   return keeping.value === 'not yet' ? '' : sheet.notSaved;
 }

@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { demoWords } from '~/words/en/sheet.ts';
-import { refused } from '../store.ts';
-import { copyDemo, startOwn } from './start.ts';
+import { startOwn, takeCopy } from './opening.ts';
+import { refused } from './store.ts';
 
 /** The demo is read-only: whoever types in it is asked what they would like instead. */
 export function AskCopy() {
@@ -25,7 +25,7 @@ export function AskCopy() {
         <button type="button" class="action" onClick={then(startOwn)}>
           {demoWords.own}
         </button>
-        <button type="button" class="plain-button" onClick={then(copyDemo)}>
+        <button type="button" class="plain-button" onClick={then(takeCopy)}>
           {demoWords.copy}
         </button>
         <button type="button" class="plain-button" onClick={close}>

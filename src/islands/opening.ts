@@ -1,0 +1,65 @@
+/** What a worksheet opens with: the demo, a new job, or the job that this device keeps. */
+import { signal } from '@preact/signals';
+import { emptyJob } from '~/job/edit.ts';
+import type { JobRefusal } from '~/job/schema.ts';
+import { keepJob, newId, onEdits, openJob } from '~/job/storage.ts';
+import type { Job, System } from '~/job/types.ts';
+import { keeping, noteResult } from './keep.ts';
+import { job, merge, show, source, system } from './store.ts';
+
+/** Why the job kept here could not be read; `null` when it could. */
+export const unread = signal<JobRefusal | null>(null);
+
+/** Follows the units of the frame and the edits of other tabs. Returns what ends that. */
+export function follow(): () => void {
+  const units = () => {
+    system.value = (document.documentElement.dataset['units'] as System | undefined) ?? 'ip';
+  };
+  units();
+  document.addEventListener('unitschange', units);
+  const stop = onEdits((id, edits) => source.value === 'own' && id === job.value.id && merge(edits));
+  return () => {
+    document.removeEventListener('unitschange', units);
+    stop();
+  };
+}
+
+/** Puts the job on the page that the address asks for. */
+export async function open(query: URLSearchParams): Promise<void> {
+  if (query.has('demo')) return showDemo();
+  const found = await openJob();
+  if (found.trouble) keeping.value = found.trouble;
+  unread.value = found.unread;
+  if (query.has('new') && !isEmpty(found.job)) startOwn();
+  else show(found.job, 'own');
+  // A reload must not start yet another job.
+  forgetQuery();
+}
+
+/** A job in which nothing was entered yet serves as a new one. */
+const isEmpty = ({ entered, chosen, tables, notes }: Job) =>
+  [entered, chosen, tables, notes].every((map) => Object.keys(map).length === 0);
+
+async function showDemo(): Promise<void> {
+  const { demoJob } = await import('~/job/demo.ts');
+  show(demoJob, 'demo');
+}
+
+/** An empty job of the person's own, the one kept before staying on the device. */
+export function startOwn(): void {
+  take(emptyJob(newId()));
+}
+
+/** The demo, or what a link showed, as a job that is kept; an invented one keeps saying so. */
+export function takeCopy(): void {
+  take({ ...job.value, id: newId() });
+}
+
+/** Makes a job the open one, here and on the device, and forgets what the address asked for. */
+function take(own: Job): void {
+  show(own, 'own');
+  void keepJob(own).then((result) => noteResult(result, own));
+  forgetQuery();
+}
+
+const forgetQuery = () => history.replaceState(null, '', location.pathname);
