@@ -154,7 +154,9 @@ test('looking at it stores nothing on the device', async () => {
   await openAll(page);
   await field(page, 'entering.dryBulb').tap();
   await page.keyboard.press('9');
+  await asking(page).waitFor();
   await page.keyboard.press('Escape');
+  await expect.poll(() => asking(page).count()).toBe(0);
   await page.locator('summary', { hasText: 'The working' }).tap();
   const kept = await page.evaluate(async () => ({
     databases: (await indexedDB.databases()).map(({ name }) => name),

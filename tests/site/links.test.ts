@@ -6,10 +6,14 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { serve } from '../../src/build/serve.mjs';
 import { attributes, filesUnder, pagesUnder, scriptsOf, textOf } from './builtSite.ts';
+import { bar, fill, openAll, phone, readings, ready, sheet, useSite } from './support.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const astro = fileURLToPath(import.meta.resolve('astro/package.json')).replace('package.json', 'bin/astro.mjs');
+
+const { blank } = useSite();
 
 const sites = [
   { base: '/', folder: inject('dist') },
@@ -116,3 +120,24 @@ test.each(sites)(
     expect([...files].filter((path) => !kept.includes(path) && !/^(sw\.js|calc[./])/.test(path))).toEqual([]);
   },
 );
+
+test('under a path of its host the sheet comes alive and works without a signal', async () => {
+  const { base, folder } = sites[1]!;
+  const server = await serve({ dir: folder, base });
+  const { page } = await blank({ ...phone, serviceWorkers: 'allow' });
+  await page.goto(server.url + sheet);
+  await ready(page);
+  await page.locator('.frame-saved:not([hidden])').waitFor({ state: 'attached' });
+  await expect
+    .poll(() => page.evaluate(() => navigator.serviceWorker.controller?.scriptURL))
+    .toBe(`${server.url}sw.js`);
+  await page.context().setOffline(true);
+  await page.reload();
+  await ready(page);
+  await openAll(page);
+  await fill(page, readings);
+  await expect.poll(() => bar(page).then(([big]) => big)).toMatch(/^\d\d,\d00 Btu\/h$/);
+  await page.goto(`${server.url}${sheet}?demo`);
+  await page.locator('.invented').waitFor();
+  await server.close();
+});

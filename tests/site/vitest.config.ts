@@ -3,7 +3,7 @@ import { defineConfig } from 'vitest/config';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
-/** What reads the built site, alone or in a browser. One file after the other: the machine may have two cores only. */
+/** What reads the built site, alone or in a browser. Two files at a time, in one browser: the machine may have two cores only. */
 export default defineConfig({
   root,
   resolve: { alias: { '~/': fileURLToPath(new URL('../../src/', import.meta.url)) } },
@@ -12,7 +12,7 @@ export default defineConfig({
     include: ['tests/site/**/*.test.ts'],
     globalSetup: ['tests/site/setup.ts'],
     environment: 'node',
-    fileParallelism: false,
+    maxWorkers: 2,
     testTimeout: 60_000,
     hookTimeout: 180_000,
     expect: { poll: { timeout: 5_000, interval: 25 } },
