@@ -13,7 +13,11 @@ import { keep } from './keep.ts';
 /** A visitor came with a link: it may be worked on, and is kept when somebody asks for that. */
 export type Source = 'own' | 'demo' | 'visitor';
 
-export const job = signal<Job>(emptyJob(''));
+const made = signal<Job>(emptyJob(''));
+/** Edits that a hand is still making: shown everywhere, kept nowhere. */
+const trial = signal<readonly Edit[]>([]);
+
+export const job = computed(() => applyEdits(made.value, trial.value));
 /** The demo is looked at, not written on. */
 export const source = signal<Source>('own');
 export const system = signal<System>('ip');
@@ -33,11 +37,28 @@ export function edit(...edits: readonly Edit[]): boolean {
     refused.value = true;
     return false;
   }
-  job.value = applyEdits(job.value, edits);
+  batch(() => {
+    trial.value = [];
+    made.value = applyEdits(made.value, edits);
+  });
   if (source.value === 'visitor') return true;
-  if (loaded.value) keep(job.value, edits);
+  if (loaded.value) keep(made.value, edits);
   else early = [...early, ...edits];
   return true;
+}
+
+/** Shows edits while a hand still moves; `edit` makes the last of them, `takeBack` none. False when the job is only to be looked at. */
+export function tryOut(...edits: Edit[]): boolean {
+  if (source.value === 'demo') {
+    refused.value = true;
+    return false;
+  }
+  trial.value = edits;
+  return true;
+}
+
+export function takeBack(): void {
+  trial.value = [];
 }
 
 /** Puts another job on the page, whole. What was typed while it was being fetched is not lost. */
@@ -45,15 +66,16 @@ export function show(next: Job, from: Source): void {
   const typed = from === 'own' ? early : [];
   early = [];
   batch(() => {
-    job.value = applyEdits(next, typed);
+    trial.value = [];
+    made.value = applyEdits(next, typed);
     source.value = from;
     refused.value = false;
     loaded.value = true;
   });
-  if (typed.length > 0) keep(job.value, typed);
+  if (typed.length > 0) keep(made.value, typed);
 }
 
 /** Edits made to the same job in another tab: applied here, not kept again. */
 export function merge(edits: readonly Edit[]): void {
-  job.value = applyEdits(job.value, edits);
+  made.value = applyEdits(made.value, edits);
 }

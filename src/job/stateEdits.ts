@@ -80,8 +80,10 @@ export function isMovable(job: Job, place: Place): boolean {
 export function moveJobAir(job: Job, place: Place, spot: Spot, system: System): readonly Edit[] {
   if (!isMovable(job, place)) return [];
   const measure = measuredHere(job)[1] === 'wetBulb' ? 'wetBulb' : 'relativeHumidity';
-  const { dryBulb, humidity } = textsAt(spot, measure, sitePressure(job), system);
   const keys = { dryBulb: `${place}.dryBulb`, humidity: `${place}.${measure}` } as const;
+  const [cold, hot] = quantityOf(keys.dryBulb).possible;
+  const reachable = { ...spot, dryBulb: Math.min(hot, Math.max(cold, spot.dryBulb)) };
+  const { dryBulb, humidity } = textsAt(reachable, measure, sitePressure(job), system);
   return [
     typed(job, keys.dryBulb, dryBulb, unitOf(keys.dryBulb, system)),
     typed(job, keys.humidity, humidity, unitOf(keys.humidity, system)),
