@@ -1,7 +1,7 @@
 /** What is typed stays on the device: through a reload, a closed page, a page that dies, and two pages at once. */
 import type { Page } from 'playwright-core';
 import { expect, inject, test } from 'vitest';
-import { bar, field, fill, fillJob, go, openAll, readings, ready, sheet, step, useSite } from './support.ts';
+import { bar, field, fill, fillJob, go, keptText, openAll, readings, ready, sheet, step, useSite } from './support.ts';
 
 const { blank, open } = useSite();
 
@@ -20,7 +20,7 @@ test('a reload in the middle of a job loses nothing', async () => {
   await fillJob(page);
   await step(page, 'leaving').getByRole('button', { name: 'Note', exact: true }).click();
   await step(page, 'leaving').locator('textarea').fill('Behind the tee,\n2 ft after the coil.');
-  await saved(page);
+  await keptText(page, 'Behind the tee,\n2 ft after the coil.');
   const before = await typed(page);
   const answer = await bar(page);
   await page.reload();

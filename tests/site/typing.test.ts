@@ -7,6 +7,7 @@ import {
   field,
   fill,
   fillJob,
+  keptText,
   openAll,
   plain,
   readings,
@@ -160,7 +161,7 @@ test('nothing typed is lost on a reload, nonsense neither, and it is said again'
     outdoorDryBulb: '9\u202e1',
   };
   for (const [key, text] of Object.entries(typed)) await type(page, key, text);
-  await page.locator('.job-line', { hasText: 'Saved' }).waitFor();
+  await keptText(page, typed.outdoorDryBulb);
   await page.reload();
   await ready(page);
   await openAll(page);

@@ -1,7 +1,7 @@
 /** Units: the frame's choice, the key beside a field, a unit typed behind a number. What was typed stays as it was typed. */
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { bar, cellFields, field, fillJob, openAll, plain, readings, sheet, useSite } from './support.ts';
+import { bar, cellFields, field, fillJob, keptText, openAll, plain, readings, sheet, useSite } from './support.ts';
 
 const { open } = useSite();
 
@@ -44,7 +44,7 @@ test('the answer speaks the chosen units, and the choice outlives a reload', asy
   // 8 465.55 W by CoolProp 8.0.0, computed outside this project.
   await expect.poll(() => answer.innerText().then(plain)).toMatch(/8\.4[67] kW/);
   expect(await answer.innerText()).not.toMatch(/°F|Btu|cfm|lb/);
-  await page.locator('.job-line', { hasText: 'Saved' }).waitFor();
+  await keptText(page, 'net');
   await page.reload();
   await expect.poll(() => answer.innerText().then(plain)).toMatch(/8\.4[67] kW/);
 });
