@@ -3,6 +3,10 @@
  * that every key exists. `known` says how we know what the source says: read in it, read in another work that carries
  * it, worked out from a read equation, recalled, or a habit of the trade for which no source is claimed.
  */
+import { type SourceKey, sourceLabels } from './sourceLabels.ts';
+
+export type { SourceKey };
+
 export type Known = 'read' | 'second-hand' | 'computed' | 'memory' | 'common practice';
 
 export interface Source {
@@ -11,155 +15,132 @@ export interface Source {
   readonly known: Known;
 }
 
-export const sources = {
+const works = {
   handbookPsychrometrics: {
-    label: 'ASHRAE Fundamentals, ch. 1',
     citation: '2021 ASHRAE Handbook: Fundamentals (SI), chapter 1, Psychrometrics. Equations 1 to 43, tables 1 to 3.',
     known: 'read',
   },
   handbookLoads: {
-    label: 'ASHRAE Fundamentals, ch. 18',
     citation: '2021 ASHRAE Handbook: Fundamentals (SI), chapter 18, heat gain calculations using standard air values.',
     known: 'read',
   },
   realGas: {
-    label: 'RP-1485',
     citation:
       'S. Herrmann, H.-J. Kretzschmar, D. P. Gatley, Thermodynamic properties of real moist air, HVAC&R Research 15(5), 961–986 (2009), as computed by CoolProp.',
     known: 'computed',
   },
   enhancementForm: {
-    label: 'J. Appl. Meteorol. 20 (1981), refitted',
     citation:
       'A. L. Buck, New equations for computing vapor pressure and enhancement factor, Journal of Applied Meteorology 20, 1527–1532 (1981): the form f = 1 + A + p·(B + C·(t + D + E·p)²) from memory, its shorter form and his table read in works that carry them. The coefficients are our own fit to real-gas states.',
     known: 'computed',
   },
   psychrolibTests: {
-    label: 'psychrolib’s tests',
     citation:
       'psychrometrics/psychrolib, tests test_psychrolib_si.py and test_psychrolib_ip.py at 3066345: tables of the 2017 ASHRAE Handbook: Fundamentals, chapter 1, and an independent spreadsheet of its equations.',
     known: 'read',
   },
   airEnthalpyMethod: {
-    label: 'ASHRAE 37, 7.3.3',
     citation:
       'ANSI/ASHRAE Standard 37-2009, Methods of testing for rating electrically driven unitary air-conditioning and heat-pump equipment, section 7.3.3, indoor air-enthalpy method. Section numbers read in 10 CFR 430 appendix M1; the form of the equations from memory.',
     known: 'memory',
   },
   standardAir: {
-    label: 'standard air',
     citation: '10 CFR 430 subpart B appendix M1, definitions: standard air is dry air of 0.075 lb/ft³, 1.2014 kg/m³.',
     known: 'read',
   },
   coilModel: {
-    label: 'EnergyPlus, DX coil',
     citation:
       'EnergyPlus Engineering Reference, single-speed electric DX air cooling coil: apparatus dew point, bypass factor and its change with airflow. Net capacity is gross capacity less blower heat.',
     known: 'read',
   },
   flowCurve: {
-    label: 'published flow curve',
     citation:
       'EnergyPlus example cooling coils, as carried in an open building-model library: capacity over 0.8 + 0.2 of the air mass flow ratio. Six curves of NREL/TP-5500-56354 (2013) run from 0.7 % below it to 0.6 % above it at 80 % flow; one regression of laboratory faults (NREL/SR-5500-65030) has 10 % less there.',
     known: 'read',
   },
   genericCurves: {
-    label: 'published cooling curves',
     citation:
       'NREL/TP-5500-56354 (2013), tables 9, 10 and 14 to 19: gross capacity of residential machines by entering wet bulb, outdoor dry bulb and air mass flow, as carried by three open building-energy libraries.',
     known: 'second-hand',
   },
   blowerDefault: {
-    label: 'coil-only default',
     citation:
       'EnergyPlus Engineering Reference: 773.3 W per m³/s of air (365 W per 1000 scfm) where the blower is not known, credited there to AHRI 210/240 and 340/360.',
     known: 'read',
   },
   ratingConditions: {
-    label: 'rating conditions',
     citation:
       '10 CFR 430 subpart B appendix M1, cooling test A: air entering the indoor coil at 80 °F dry bulb and 67 °F wet bulb, the outdoor coil at 95 °F.',
     known: 'read',
   },
   fieldSteadiness: {
-    label: 'California RA3.2.2',
     citation:
       'California Energy Commission, 2008 Reference Appendices, Residential, RA3.2.2: 15 minutes of running before the readings, and until the return wet bulb is steady.',
     known: 'read',
   },
   refrigerantHandling: {
-    label: '40 CFR 82, subpart F',
     citation:
       'US EPA, 40 CFR part 82 subpart F, and its questions and answers for certified technicians: certification (section 608) to attach hoses or open the circuit, no venting.',
     known: 'read',
   },
   flammableRefrigerant: {
-    label: 'ASHRAE 34 and 15',
     citation:
       'ANSI/ASHRAE Standards 34 and 15, UL 60335-2-40: class A2L burns slowly (at most 10 cm/s) and still ignites; a leak sensor stops the compressor and runs the blower. Read in trade summaries.',
     known: 'second-hand',
   },
   storedEnergy: {
-    label: '29 CFR 1910.147, .333',
     citation:
       'US OSHA, 29 CFR 1910.147 (lock, tag, release stored energy, verify) and the text of 1910.333(b)(2)(ii) in WAC 296-24-975: capacitors are discharged, and a control switch or interlock is no disconnect.',
     known: 'read',
   },
   heatStress: {
-    label: 'NIOSH, heat stress',
     citation:
       'US NIOSH, Protecting your workers from heat stress (poster, 2014): new workers at most 20 % of the exposure on day one and 20 % more each day; returning workers 50, 60, 80 and 100 %.',
     known: 'read',
   },
   ladders: {
-    label: 'OSHA, ladders',
     citation: 'US OSHA guidance on portable ladders, 29 CFR 1926.1053: one out for four up, 3 ft above the landing.',
     known: 'read',
   },
   backdraft: {
-    label: 'FSEC-CR-1666-97',
     citation:
       'J. B. Cummings, C. R. Withers, FSEC-CR-1666-97 (1997): backdrafting of combustion appliances among the consequences of uncontrolled airflow in buildings.',
     known: 'read',
   },
   carbonMonoxide: {
-    label: 'BPI, building analyst',
     citation:
       'Building Performance Institute, Technical Standards for the Building Analyst Professional (28 February 2005): work stops when carbon monoxide in the room is above 35 ppm; asbestos is not disturbed.',
     known: 'read',
   },
   asbestos: {
-    label: 'EPA 400-K-90-100',
     citation:
       'US EPA, CPSC, American Lung Association, Asbestos in your home, EPA 400-K-90-100: do not cut, drill or disturb what may hold asbestos; a trained person takes the sample.',
     known: 'read',
   },
   glassFibre: {
-    label: 'OSHA, fibrous glass',
     citation: 'US OSHA and NIOSH chemical data, fibrous glass dust: irritates eyes, skin and throat.',
     known: 'read',
   },
   mould: {
-    label: 'EPA, air ducts',
     citation:
       'US EPA, Should you have the air ducts in your home cleaned?: wet or mouldy insulated duct cannot be cleaned effectively; dry within 24 to 48 hours, and stop the water first.',
     known: 'read',
   },
   makersTable: {
-    label: 'the maker’s table',
     citation: 'The expanded ratings of the equipment at hand, as typed from its data sheet.',
     known: 'read',
   },
   definition: {
-    label: 'definition',
     citation: 'Follows from the definitions of the quantities.',
     known: 'computed',
   },
   commonPractice: {
-    label: 'common practice, no source',
     citation: 'A habit of the trade. No source is claimed for it; local codes and the maker’s instructions outrank it.',
     known: 'common practice',
   },
-} as const satisfies Record<string, Source>;
+} as const satisfies Record<SourceKey, Omit<Source, 'label'>>;
 
-export type SourceKey = keyof typeof sources;
+/** Every source with its label, citation and mark. */
+export const sources = Object.fromEntries(
+  Object.entries(works).map(([key, work]) => [key, { label: sourceLabels[key as SourceKey], ...work }]),
+) as Readonly<Record<SourceKey, Source>>;

@@ -1,6 +1,6 @@
 import type { NoteKey } from '~/job/types.ts';
 import { TextField } from '~/parts/TextField.tsx';
-import { edit, job, loaded } from './store.ts';
+import { edit, job } from './store.ts';
 
 /** One note of the job: words that change no figure. */
 export function NoteField({ of: key, name, long = false }: { of: NoteKey; name: string; long?: boolean }) {
@@ -11,7 +11,6 @@ export function NoteField({ of: key, name, long = false }: { of: NoteKey; name: 
       name={name}
       value={value}
       long={long}
-      locked={!loaded.value}
       onInput={(text, field) => {
         if (!edit({ slot: 'notes', key, to: text === '' ? undefined : text })) field.value = value;
       }}

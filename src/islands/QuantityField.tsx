@@ -5,7 +5,6 @@ import { Field } from '~/parts/Field.tsx';
 import { quantityWords } from '~/words/en/quantities.ts';
 import { typeInOther } from '~/words/en/units.ts';
 import { echoOf, flipUnit, leave, otherUnit, problemOf, shownText, shownUnit, type } from './fields.ts';
-import { loaded } from './store.ts';
 
 interface Props {
   readonly of: QuantityKey;
@@ -35,7 +34,6 @@ export function QuantityField({ of: key, name, hint, signed = false, quiet = fal
       unitSpoken={typeInOther(unit, other)}
       problem={problemOf(key)}
       signed={signed}
-      locked={!loaded.value}
       onInput={(text, input) => type(key, text, unit, input)}
       onBlur={leave}
       onUnit={other === unit ? undefined : () => flipUnit(key)}

@@ -92,13 +92,21 @@ const shortened = (text: string) => (text.length > 24 ? `${text.slice(0, 23)}…
 
 /** What the sentences about a field that cannot be used are made of. */
 export function problemParts(key: QuantityKey): ProblemParts {
+  const entered = job.value.entered[key];
+  return partsOf(key, entered?.text ?? '', entered?.unit ?? shownUnit(key));
+}
+
+/** The same for any text typed for a quantity, a bare number in it being in `typedIn`. */
+export function partsOf(key: QuantityKey, text: string, typedIn: UnitKey): ProblemParts {
   const unit = shownUnit(key);
   const { kind, usual, possible } = quantityOf(key);
   const label = unitLabel(unit);
-  const entered = job.value.entered[key];
-  const bare = entered && /\d\s*$/.test(entered.text) ? `\u00a0${unitLabel(entered.unit)}` : '';
+  const found = read(text, key, typedIn);
+  const isNumber =
+    found.state === 'read' || (found.state === 'bad' && (found.code === 'below' || found.code === 'above'));
+  const bare = isNumber && /\d\s*$/.test(text) ? `\u00a0${unitLabel(typedIn)}` : '';
   return {
-    text: `${shortened(entered?.text.trim() ?? '')}${bare}`,
+    text: `${shortened(text.trim())}${bare}`,
     name: quantityWords[key].inSentence,
     low: inUnit(key, possible[0], unit),
     high: `${inUnit(key, possible[1], unit)}\u00a0${label}`,

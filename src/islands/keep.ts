@@ -1,4 +1,4 @@
-/** Keeps the job on this device: edits are gathered for a moment, then written together; leaving the page writes at once. */
+/** Keeps the job on this device, edit by edit. */
 import { signal } from '@preact/signals';
 import { type Saved, type StorageTrouble, saveEdits } from '../job/storage.ts';
 import type { Edit, Job } from '../job/types.ts';
@@ -8,26 +8,33 @@ export type Keeping = 'not yet' | 'kept' | StorageTrouble;
 export const keeping = signal<Keeping>('not yet');
 export const keptAt = signal<Date | null>(null);
 
-const pause = 250;
-let waiting: { readonly job: Job; readonly edits: readonly Edit[] } | null = null;
-let timer: ReturnType<typeof setTimeout> | undefined;
-
-export function keep(job: Job, edits: readonly Edit[]): void {
-  const before = waiting && waiting.job.id === job.id ? waiting.edits : [];
-  if (waiting && waiting.job.id !== job.id) void flush();
-  waiting = { job, edits: [...before, ...edits] };
-  clearTimeout(timer);
-  timer = setTimeout(() => void flush(), pause);
+interface Waiting {
+  readonly job: Job;
+  readonly edits: readonly Edit[];
 }
 
-/** Writes what waits. Safe to call at any time. */
-export async function flush(): Promise<void> {
-  clearTimeout(timer);
-  if (!waiting) return;
-  const { job, edits } = waiting;
-  waiting = null;
-  // Where nothing is stored under this name yet, the job as it stands is; the edits are in it, and applying them twice changes nothing.
-  noteResult(await saveEdits(job.id, edits, job), job);
+let waiting: readonly Waiting[] = [];
+let writing = false;
+
+/**
+ * Writes edits at once: a page that is closed or a battery that dies loses the key that is being written at most. What comes
+ * while a write is under way is gathered for the next one.
+ */
+export function keep(job: Job, edits: readonly Edit[]): void {
+  const last = waiting.at(-1);
+  if (last?.job.id === job.id) waiting = [...waiting.slice(0, -1), { job, edits: [...last.edits, ...edits] }];
+  else waiting = [...waiting, { job, edits }];
+  if (!writing) void write();
+}
+
+async function write(): Promise<void> {
+  writing = true;
+  for (let next = waiting[0]; next; next = waiting[0]) {
+    waiting = waiting.slice(1);
+    // Where nothing is stored under this name yet, the job as it stands is: the edits are in it, and applying them twice changes nothing.
+    noteResult(await saveEdits(next.job.id, next.edits, next.job), next.job);
+  }
+  writing = false;
 }
 
 /** What came of a write, for whoever looks at the page; the home page learns by its name that there is a job to go on with. */
@@ -45,9 +52,4 @@ function leaveName({ notes }: Job): void {
   } catch {
     // Then the home page offers a new job only.
   }
-}
-
-if (typeof document !== 'undefined') {
-  document.addEventListener('visibilitychange', () => document.visibilityState === 'hidden' && void flush());
-  addEventListener('pagehide', () => void flush());
 }

@@ -2,10 +2,12 @@ import type { ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 
 /** A component that is fetched when it is first drawn, and draws nothing until it is there. */
-export function lazy(load: () => Promise<ComponentType>): ComponentType {
-  let fetched: ComponentType | undefined;
-  return function Late() {
-    const [ready, setReady] = useState<{ readonly part: ComponentType } | undefined>(fetched && { part: fetched });
+export function lazy<Props extends object = object>(load: () => Promise<ComponentType<Props>>): ComponentType<Props> {
+  let fetched: ComponentType<Props> | undefined;
+  return function Late(props: Props) {
+    const [ready, setReady] = useState<{ readonly part: ComponentType<Props> } | undefined>(
+      fetched && { part: fetched },
+    );
     useEffect(() => {
       if (ready) return;
       let here = true;
@@ -17,6 +19,6 @@ export function lazy(load: () => Promise<ComponentType>): ComponentType {
         here = false;
       };
     }, [ready]);
-    return ready ? <ready.part /> : null;
+    return ready ? <ready.part {...props} /> : null;
   };
 }

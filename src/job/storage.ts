@@ -9,7 +9,7 @@ export type { StorageTrouble };
 export type Saved = { readonly saved: true } | { readonly saved: false; readonly trouble: StorageTrouble };
 
 export interface Opened {
-  /** The job that was open, or a new one that is not stored yet. */
+  /** The job that was open, or a new one. */
   readonly job: Job;
   /** Why nothing can be kept here, or `null`. */
   readonly trouble: StorageTrouble | null;
@@ -26,10 +26,17 @@ export async function openJob(): Promise<Opened> {
   const done = await inOneTransaction(async (shelf): Promise<Opened> => {
     const id = await shelf.objectStore('state').get(openKey);
     const stored = typeof id === 'string' ? await shelf.objectStore('jobs').get(id) : undefined;
-    if (stored === undefined) return { job: fresh, trouble: null, unread: null };
+    if (stored === undefined) {
+      // Stored at once, so that a second page opened now opens the same job.
+      await put(shelf, fresh);
+      return { job: fresh, trouble: null, unread: null };
+    }
     const found = readJob(stored);
     if (found.ok) return { job: found.job, trouble: null, unread: null };
-    if (found.reason !== 'newer') await setAside(shelf, stored);
+    if (found.reason !== 'newer') {
+      await setAside(shelf, stored);
+      await put(shelf, fresh);
+    }
     return { job: fresh, trouble: null, unread: found.reason };
   });
   return done.ok ? done.value : { job: fresh, trouble: done.trouble, unread: null };

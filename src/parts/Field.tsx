@@ -14,8 +14,6 @@ export interface FieldProps {
   readonly problem?: string | null;
   /** Where what is wrong is said, when it is not said below the field. */
   readonly saidAt?: string | undefined;
-  /** Not to be typed in yet: what was typed before the page is alive would be lost. */
-  readonly locked?: boolean;
   /** A quantity that may be negative gets a key for the sign: phone keyboards for numbers often have none. */
   readonly signed?: boolean;
   /** A short label to be seen where the whole name is only to be heard; '' where nothing but the box is seen. */
@@ -29,23 +27,8 @@ export interface FieldProps {
 
 /** A number to type, with its label above, its unit as a key, and a sentence below when it cannot be read. */
 export function Field(props: FieldProps) {
-  const {
-    id,
-    name,
-    term,
-    hint,
-    value,
-    unit,
-    unitSpoken,
-    problem,
-    saidAt,
-    locked = false,
-    signed,
-    seen,
-    onInput,
-    onBlur,
-    onUnit,
-  } = props;
+  const { id, name, term, hint, value, unit, unitSpoken, problem, saidAt, signed, seen, onInput, onBlur, onUnit } =
+    props;
   const described = [hint && `${id}-hint`, problem && (saidAt ?? `${id}-check`)].filter(Boolean).join(' ');
   const flip = () => onInput(/^[-−]/.test(value) ? value.slice(1) : `-${value}`);
   return (
@@ -76,7 +59,6 @@ export function Field(props: FieldProps) {
           autocorrect="off"
           spellcheck={false}
           maxLength={200}
-          readOnly={locked}
           value={value}
           aria-invalid={problem ? 'true' : undefined}
           aria-describedby={described || undefined}

@@ -1,4 +1,4 @@
-import { drawings } from '~/words/en/answer.ts';
+import { drawings } from '~/words/en/results.ts';
 
 const lines = [
   { word: drawings.measured, path: 'M0 8H64', kind: 'line-measured' },

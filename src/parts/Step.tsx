@@ -2,7 +2,8 @@ import type { ComponentChildren } from 'preact';
 
 export interface StepProps {
   readonly id: string;
-  readonly number: number;
+  /** What stands before its name: a number, or the letter of a point. */
+  readonly number: number | string;
   readonly name: string;
   readonly term?: string;
   readonly mark?: ComponentChildren;

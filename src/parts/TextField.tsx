@@ -3,13 +3,11 @@ export interface TextFieldProps {
   readonly name: string;
   readonly value: string;
   readonly long?: boolean;
-  /** Not to be typed in yet. */
-  readonly locked?: boolean;
   readonly onInput: (text: string, input: HTMLInputElement | HTMLTextAreaElement) => void;
 }
 
 /** Words to type: a name, a model number, a note. */
-export function TextField({ id, name, value, long, locked = false, onInput }: TextFieldProps) {
+export function TextField({ id, name, value, long, onInput }: TextFieldProps) {
   return (
     <div class="field field-text">
       <label for={id}>{name}</label>
@@ -20,7 +18,6 @@ export function TextField({ id, name, value, long, locked = false, onInput }: Te
             rows={3}
             maxLength={2000}
             value={value}
-            readOnly={locked}
             onInput={(event) => onInput(event.currentTarget.value, event.currentTarget)}
           />
         ) : (
@@ -31,7 +28,6 @@ export function TextField({ id, name, value, long, locked = false, onInput }: Te
             maxLength={200}
             enterKeyHint="next"
             value={value}
-            readOnly={locked}
             onInput={(event) => onInput(event.currentTarget.value, event.currentTarget)}
           />
         )}

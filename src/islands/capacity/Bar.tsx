@@ -1,6 +1,8 @@
+import { effect } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { AnswerBar } from '~/parts/AnswerBar.tsx';
 import { demoWords, sheet } from '~/words/en/sheet.ts';
+import { typing } from '../fields.ts';
 import { source } from '../store.ts';
 import { bar, openStep } from './model.ts';
 import { keepInView, toAnswer, toField, toNextField } from './travel.ts';
@@ -31,13 +33,22 @@ export function Bar() {
 
 /** Remembers where the finger last was, since the key takes the focus; keeps what is typed in view; lets Enter lead on. */
 function followFocus(): () => void {
+  let pressed = false;
+  const press = (event: PointerEvent) => {
+    pressed = event.type === 'pointerdown';
+  };
   const follow = (event: FocusEvent) => {
     const field = event.target as Element;
-    if (!field.matches('.sheet-steps input, .sheet-steps select, .sheet-steps textarea')) return;
+    if (!field.matches('.sheet-steps :is(input, select, textarea)')) return;
     last = field;
-    keepInView(field);
+    // A page that moves between a finger's coming down and its going up would lose the press.
+    if (!pressed) keepInView(field);
+    else if (field.matches('[type="text"], textarea'))
+      addEventListener('click', () => keepInView(field), { once: true });
   };
-  const resize = () => document.activeElement && last === document.activeElement && keepInView(last);
+  const again = () => {
+    if (last && last === document.activeElement) keepInView(last);
+  };
   // On paper one goes on to the next line: Enter never sends anything.
   const enter = (event: KeyboardEvent) => {
     const field = event.target;
@@ -46,12 +57,22 @@ function followFocus(): () => void {
     event.preventDefault();
     toNextField(field);
   };
-  document.addEventListener('keydown', enter);
-  document.addEventListener('focusin', follow);
-  visualViewport?.addEventListener('resize', resize);
+  const stopSaying = effect(() => {
+    // Something may be said now of what was typed, and it must not stand below the bar.
+    if (typing.value === null) requestAnimationFrame(() => requestAnimationFrame(again));
+  });
+  const heard = [
+    ['pointerdown', press],
+    ['pointerup', press],
+    ['pointercancel', press],
+    ['focusin', follow],
+    ['keydown', enter],
+  ] as const;
+  for (const [type, hear] of heard) document.addEventListener(type, hear as EventListener);
+  visualViewport?.addEventListener('resize', again);
   return () => {
-    document.removeEventListener('keydown', enter);
-    document.removeEventListener('focusin', follow);
-    visualViewport?.removeEventListener('resize', resize);
+    stopSaying();
+    for (const [type, hear] of heard) document.removeEventListener(type, hear as EventListener);
+    visualViewport?.removeEventListener('resize', again);
   };
 }

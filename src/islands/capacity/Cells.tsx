@@ -6,7 +6,7 @@ import { Check } from '~/parts/Echo.tsx';
 import { Field } from '~/parts/Field.tsx';
 import { ratingStep } from '~/words/en/steps.ts';
 import { inUnit, leave, touch, typing } from '../fields.ts';
-import { edit, job, loaded, system } from '../store.ts';
+import { edit, job, system } from '../store.ts';
 import { cellName, cellProblem } from './cellProblem.ts';
 
 interface Props {
@@ -94,7 +94,6 @@ function CellField({ cell, grid }: { cell: Cell; grid: Grid }) {
       unitSpoken=""
       problem={typing.value === id ? null : cellProblem(cell, grid)}
       saidAt={`${id}-check`}
-      locked={!loaded.value}
       onInput={write}
       onBlur={leave}
     />

@@ -1,5 +1,5 @@
 import { CoolingDrying } from '~/charts/CoolingDrying.tsx';
-import { answer } from '~/words/en/answer.ts';
+import { results } from '~/words/en/results.ts';
 import { capacityText, inUnitOf, joined, percent } from '../show.ts';
 import { assessment, system } from '../store.ts';
 import { isDesk } from './model.ts';
@@ -11,13 +11,13 @@ export function CoolingAndDrying() {
   if (!measured.ok) return null;
   const { sensible, latent, sensibleHeatRatio, condensate } = measured.value;
   const unseen = latentUnseen.value;
-  const cooling = answer.coolingOf(capacityText(sensible));
-  const drying = unseen ? answer.dryingUnseen : answer.dryingOf(capacityText(latent));
+  const cooling = results.coolingOf(capacityText(sensible));
+  const drying = unseen ? results.dryingUnseen : results.dryingOf(capacityText(latent));
   const share = percent(Math.min(1, sensibleHeatRatio));
   const water = joined(inUnitOf(condensate, system.value === 'ip' ? 'lbPerHour' : 'kgPerHour', 1)).replace('/h', '');
   return (
     <section>
-      <h2>{answer.cooling}</h2>
+      <h2>{results.cooling}</h2>
       <CoolingDrying
         sensibleHeatRatio={unseen ? 1 : sensibleHeatRatio}
         cooling={cooling}
@@ -26,8 +26,8 @@ export function CoolingAndDrying() {
         width={isDesk.value ? 600 : 358}
       />
       <p class="label quiet">
-        {unseen ? '' : `${answer.waterOf(water, share)} `}
-        <b>{answer.rough}</b>
+        {unseen ? '' : `${results.waterOf(water, share)} `}
+        <b>{results.rough}</b>
       </p>
     </section>
   );

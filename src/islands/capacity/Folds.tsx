@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
-import { sources } from '~/calc/sources.ts';
+import { sourceLabels } from '~/calc/sourceLabels.ts';
 import { toSi } from '~/job/units.ts';
 import { Ledger, type LedgerLine } from '~/parts/Ledger.tsx';
-import { answer, derateNames } from '~/words/en/answer.ts';
+import { derateNames, results } from '~/words/en/results.ts';
 import { lazy } from '../lazy.tsx';
 import { inUnitOf, joined, type Shown } from '../show.ts';
 import { assessment, interpreted, system } from '../store.ts';
@@ -10,7 +10,7 @@ import { workingAsked } from './model.ts';
 
 const Working = lazy(() => import('./Working.tsx').then((module) => module.Working));
 
-/** What stands behind the answer, folded until somebody asks. */
+/** What stands behind the results, folded until somebody asks. */
 export function Folds() {
   const { expected } = assessment.value;
   const nominal = interpreted.value.test.nominalCapacity;
@@ -18,7 +18,7 @@ export function Folds() {
     <section class="folds">
       {expected.ok && (
         <details class="fold">
-          <summary>{nominal === null ? answer.whyNotPlain : answer.whyNot(nominalText(nominal))}</summary>
+          <summary>{nominal === null ? results.whyNotPlain : results.whyNot(nominalText(nominal))}</summary>
           <Derates nominal={nominal} />
         </details>
       )}
@@ -43,28 +43,28 @@ function WorkingFold() {
         if (!event.currentTarget.open) workingAsked.value = null;
       }}
     >
-      <summary>{answer.working}</summary>
+      <summary>{results.working}</summary>
       {(seen || asked) && <Working />}
     </details>
   );
 }
 
-/** From the nameplate to the expectation, one line a step, to a figure more than the answer so that the column adds up. */
+/** From the nameplate to the expectation, one line a step, to a figure more than the results so that the column adds up. */
 function Derates({ nominal }: { nominal: number | null }) {
   const { expected } = assessment.value;
   if (!expected.ok) return null;
-  const lines: LedgerLine[] = nominal === null ? [] : [{ name: answer.nameplate, ...fine(nominal) }];
+  const lines: LedgerLine[] = nominal === null ? [] : [{ name: results.nameplate, ...fine(nominal) }];
   for (const { cause, factor, before, after, source } of expected.value.derates) {
     const words = derateNames[cause] ?? cause;
     const reads = cause === 'temperatures';
-    if (!reads && Math.abs(factor - 1) < 5e-5) lines.push({ name: words, number: answer.noStep, unit: '' });
+    if (!reads && Math.abs(factor - 1) < 5e-5) lines.push({ name: words, number: results.noStep, unit: '' });
     else {
       const by = reads ? '' : ` (${change(after - before)})`;
-      lines.push({ name: <Named words={`${words}${by}`} source={sources[source].label} />, ...fine(after) });
+      lines.push({ name: <Named words={`${words}${by}`} source={sourceLabels[source]} />, ...fine(after) });
     }
   }
-  lines.push({ name: answer.itShould, ...fine(expected.value.total), sum: true });
-  return <Ledger caption={answer.whyNotPlain} lines={lines} />;
+  lines.push({ name: results.itShould, ...fine(expected.value.total), sum: true });
+  return <Ledger caption={results.whyNotPlain} lines={lines} />;
 }
 
 function Named({ words, source }: { words: string; source: string }) {

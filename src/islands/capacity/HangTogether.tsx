@@ -1,7 +1,7 @@
 import type { Check } from '~/calc/types.ts';
 import { UsualRange } from '~/charts/UsualRange.tsx';
 import type { UnitKey } from '~/job/types.ts';
-import { answer, checkNames } from '~/words/en/answer.ts';
+import { checkNames, results } from '~/words/en/results.ts';
 import { inUnitOf } from '../show.ts';
 import { assessment, system } from '../store.ts';
 
@@ -22,8 +22,8 @@ export function HangTogether() {
   const known = assessment.value.checks.filter(({ value }) => value !== null);
   return (
     <section>
-      <h2>{answer.hangTogether}</h2>
-      <p class="label quiet">{answer.hangTogetherLead}</p>
+      <h2>{results.hangTogether}</h2>
+      <p class="label quiet">{results.hangTogetherLead}</p>
       <ul class="hang-together">
         {known.map((check) => (
           <Line key={check.code} check={check} />
@@ -48,9 +48,9 @@ function Line({ check }: { check: Check }) {
         <small>{value.unit}</small>
       </b>
       <small class="hang-usual">
-        {!usual && <b>{answer.outsideUsual}, </b>}
-        {check.code === 'condensate' && `${answer.roughly}, `}
-        {answer.usual(low?.number ?? '', high?.number ?? '')}
+        {!usual && <b>{results.outsideUsual}, </b>}
+        {check.code === 'condensate' && `${results.roughly}, `}
+        {results.usual(low?.number ?? '', high?.number ?? '')}
       </small>
       <UsualRange value={check.value ?? 0} usual={check.usual} />
     </li>

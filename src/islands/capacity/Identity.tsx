@@ -2,7 +2,7 @@ import type { NoteKey } from '~/job/types.ts';
 import { identity } from '~/words/en/sheet.ts';
 import { ChoiceField } from '../ChoiceField.tsx';
 import { NoteField } from '../NoteField.tsx';
-import { interpreted, job } from '../store.ts';
+import { job } from '../store.ts';
 
 const names = [
   ['address', identity.address],
@@ -25,7 +25,6 @@ export function Identity() {
       <Notes of={names} />
       <ChoiceField of="equipment.kind" />
       <p class="hint">{identity.notCovered}</p>
-      <ChoiceField of="blower.place" assumed={interpreted.value.test.blower.place} />
       <div class="field-row">
         <Notes of={models} />
       </div>

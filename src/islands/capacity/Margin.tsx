@@ -1,4 +1,4 @@
-import { sources } from '~/calc/sources.ts';
+import { sourceLabels } from '~/calc/sourceLabels.ts';
 import { Legend } from '~/parts/Legend.tsx';
 import { margin } from '~/words/en/margin.ts';
 import { inUnitOf, joined, percent, temperatureStep } from '../show.ts';
@@ -24,13 +24,13 @@ export function Margin() {
                 ),
               ),
             )}
-            <cite>{sources.airEnthalpyMethod.label}</cite>
+            <cite>{sourceLabels.airEnthalpyMethod}</cite>
           </li>
         )}
         {expected.ok && (
           <li>
             {margin.expected(cellsSaid.value)}
-            <cite>{sources.makersTable.label}</cite>
+            <cite>{sourceLabels.makersTable}</cite>
           </li>
         )}
         {ratio.ok && <li>{margin.ratio}</li>}

@@ -6,7 +6,7 @@ import { Field } from '~/parts/Field.tsx';
 import { sureStep } from '~/words/en/steps.ts';
 import { leave, shownUnit, touch, typing } from '../fields.ts';
 import { inUnitOf } from '../show.ts';
-import { edit, interpreted, job, loaded } from '../store.ts';
+import { edit, interpreted, job } from '../store.ts';
 
 /** The ± of the probes, where somebody has their data sheet at hand. */
 export function ProbeLimits() {
@@ -40,7 +40,6 @@ function LimitField({ what }: { what: Measured }) {
       unitSpoken={label}
       hint={assumed ? sureStep.limitAssumed(`${inUnitOf(si, differenceUnit(unit)).number} ${label}`) : undefined}
       problem={problem && typing.value !== id ? sureStep.limitBad(typed) : null}
-      locked={!loaded.value}
       onInput={write}
       onBlur={leave}
     />

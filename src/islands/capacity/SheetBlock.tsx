@@ -1,6 +1,6 @@
 import { TitleBlock } from '~/parts/TitleBlock.tsx';
-import { titleBlock } from '~/words/en/answer.ts';
 import { choiceWords } from '~/words/en/choices.ts';
+import { titleBlock } from '~/words/en/results.ts';
 import { amountOf } from '../fields.ts';
 import { clock, sizeText } from '../show.ts';
 import { interpreted, job, source, system } from '../store.ts';

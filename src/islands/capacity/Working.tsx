@@ -1,19 +1,11 @@
 import { useEffect, useMemo } from 'preact/hooks';
 import { assess } from '~/calc/assess.ts';
-import { sources } from '~/calc/sources.ts';
-import type { Amount, Step } from '~/calc/types.ts';
-import { displayUnit, type UnitKey } from '~/job/units.ts';
-import { answer } from '~/words/en/answer.ts';
-import { stepWords, type WorkingGroup, workingGroup, workingGroups } from '~/words/en/working.ts';
-import { amountIn, joined } from '../show.ts';
-import { interpreted, system } from '../store.ts';
+import type { Step } from '~/calc/types.ts';
+import { results } from '~/words/en/results.ts';
+import { type WorkingGroup, workingGroup, workingGroups } from '~/words/en/working.ts';
+import { interpreted } from '../store.ts';
+import { WorkingLines } from '../WorkingLines.tsx';
 import { workingAsked } from './model.ts';
-
-/** SI units in which the package works, where they differ from those that an SI reader is shown. */
-const worked: Readonly<Partial<Record<Amount['kind'], UnitKey>>> = { massFlow: 'kgPerS', power: 'watt' };
-
-const inSi = (amount: Amount) => joined(amountIn(amount, worked[amount.kind] ?? displayUnit[amount.kind].si));
-const inOwn = (amount: Amount) => joined(amountIn(amount, displayUnit[amount.kind].ip));
 
 /** Every result in its steps: the equation, the numbers put in, what it gives, and where it stands. */
 export function Working() {
@@ -32,17 +24,13 @@ export function Working() {
   }, [asked]);
   return (
     <div class="working-steps">
-      <p class="label quiet">{answer.workingLead}</p>
+      <p class="label quiet">{results.workingLead}</p>
       {inGroups(steps).map(([group, own]) => (
         <section key={group}>
           <h3 id={`working-${group}`} tabIndex={-1}>
             {workingGroups[group]}
           </h3>
-          <ol class="working-list">
-            {own.map((step, index) => (
-              <Line key={index} step={step} />
-            ))}
-          </ol>
+          <WorkingLines steps={own} />
         </section>
       ))}
     </div>
@@ -57,28 +45,4 @@ function inGroups(steps: readonly Step[]): readonly (readonly [WorkingGroup, rea
     found.set(group, [...(found.get(group) ?? []), step]);
   }
   return [...found];
-}
-
-function Line({ step }: { step: Step }) {
-  const result = inSi(step.gives);
-  const own = system.value === 'ip' ? inOwn(step.gives) : result;
-  return (
-    <li>
-      <p class="working-name">
-        <b>{stepWords(step.id)}</b> <cite>{sources[step.source].label}</cite>
-      </p>
-      <p class="working-equation">{step.equation}</p>
-      <p class="working-puts">
-        {step.puts.map((put, index) => (
-          <span key={index}>
-            {put.symbol} = {inSi(put)}
-          </span>
-        ))}
-      </p>
-      <p class="working-gives">
-        {step.gives.symbol} = <b>{result}</b>
-        {own !== result && ` = ${own}`}
-      </p>
-    </li>
-  );
 }

@@ -1,13 +1,11 @@
-import { useEffect } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { sheet } from '~/words/en/sheet.ts';
-import { AskCopy } from '../AskCopy.tsx';
+import { lazy } from '../lazy.tsx';
 import { Notices } from '../Notices.tsx';
+import { assessment, refused } from '../store.ts';
 import { Answer } from './Answer.tsx';
 import { Bar } from './Bar.tsx';
-import { Identity } from './Identity.tsx';
-import { Margin } from './Margin.tsx';
 import { allOpen, isDesk } from './model.ts';
-import { SheetBlock } from './SheetBlock.tsx';
 import { start } from './start.ts';
 import { AirflowStep } from './steps/AirflowStep.tsx';
 import { AirStep } from './steps/AirStep.tsx';
@@ -15,17 +13,20 @@ import { OutdoorsStep } from './steps/OutdoorsStep.tsx';
 import { RatingStep } from './steps/RatingStep.tsx';
 import { SureStep } from './steps/SureStep.tsx';
 
+const AskCopy = lazy(() => import('../AskCopy.tsx').then((module) => module.AskCopy));
+const Identity = lazy(() => import('./Identity.tsx').then((module) => module.Identity));
+const Margin = lazy(() => import('./late.ts').then((late) => late.Margin));
+const SheetBlock = lazy(() => import('./late.ts').then((late) => late.SheetBlock));
+
 /** The capacity sheet: six steps, the answer, what stands behind it, and the bar that is always in view. */
 export function CapacitySheet() {
   useEffect(start, []);
+  const measured = assessment.value.measured.ok;
   return (
     <div class="sheet">
       <div class="sheet-steps">
         <Notices />
-        <details class="fold sheet-identity">
-          <summary>{sheet.identity}</summary>
-          <Identity />
-        </details>
+        <IdentityFold />
         <AirStep side="entering" />
         <AirStep side="leaving" />
         <AirflowStep />
@@ -47,10 +48,21 @@ export function CapacitySheet() {
         )}
       </div>
       <Answer />
-      <Margin />
-      <SheetBlock />
+      {measured && <Margin />}
+      {measured && <SheetBlock />}
       <Bar />
-      <AskCopy />
+      {refused.value && <AskCopy />}
     </div>
+  );
+}
+
+/** Which job and which equipment: fetched when somebody opens it. */
+function IdentityFold() {
+  const [seen, setSeen] = useState(false);
+  return (
+    <details class="fold sheet-identity" onToggle={(event) => event.currentTarget.open && setSeen(true)}>
+      <summary>{sheet.identity}</summary>
+      {seen && <Identity />}
+    </details>
   );
 }

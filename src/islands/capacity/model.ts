@@ -12,7 +12,8 @@ import type { WorkingGroup } from '~/words/en/working.ts';
 import { problemParts, readOf, shownText, shownUnit, typing } from '../fields.ts';
 import { capacityText, clock, percent } from '../show.ts';
 import { assessment, interpreted, job, source } from '../store.ts';
-import { cellCount } from './cells.ts';
+import { cellParts } from './cellProblem.ts';
+import { cellCount, grid } from './cells.ts';
 import { stopReason } from './remarks.ts';
 
 export const steps = ['entering', 'leaving', 'airflow', 'outdoors', 'rating', 'sure'] as const;
@@ -88,7 +89,13 @@ export const needText = (needs: readonly string[]): string => needs.map((need) =
 
 /** What the measured figure alone takes for granted, and nobody said. */
 const measuredAssumes: ReadonlySet<string> = new Set(['altitude', 'airflow.place', 'airflow.kind']);
-const assumedCount = computed(() => interpreted.value.assumed.filter((what) => measuredAssumes.has(what)).length);
+const assumedCount = computed(() => {
+  const { airflow } = interpreted.value.test;
+  // Where the way of finding the airflow says its place and kind, they are not taken for granted.
+  const said =
+    job.value.chosen['airflow.method'] !== undefined && airflow.place !== 'unsure' && airflow.kind !== 'unsure';
+  return interpreted.value.assumed.filter((what) => measuredAssumes.has(what) && !(said && what !== 'altitude')).length;
+});
 
 export interface Bar {
   readonly big: string;
@@ -97,21 +104,36 @@ export interface Bar {
   readonly sentence: boolean;
   readonly small: string;
   /** The field to go to when the bar is tapped; else the answer. */
-  readonly field?: QuantityKey;
+  readonly field?: string;
 }
 
+/** The first field that cannot be used and is not being typed in: what to call it, what is usual, where it is. */
 const firstProblem = computed(() => {
-  const found = interpreted.value.problems.find(({ key }) => key !== typing.value && key in quantityWords);
-  return found ? (found.key as QuantityKey) : null;
+  for (const { key, code } of interpreted.value.problems) {
+    const name = quantityKey(key);
+    if (name && key !== typing.value)
+      return {
+        name: quantityWords[name].inSentence,
+        small: problemInBar(problemParts(name), code),
+        field: `field-${name}`,
+      };
+    const cell = grid.value.state === 'ready' ? grid.value.cells.find((one) => one.key === key) : undefined;
+    if (cell && typing.value !== `cell-${key}` && grid.value.state === 'ready')
+      return {
+        name: quantityWords[`rating.${cell.quantity}`].inSentence,
+        small: problemInBar(cellParts(cell, grid.value), code),
+        field: `cell-${key}`,
+      };
+  }
+  return null;
 });
+
+const quantityKey = (key: string): QuantityKey | null => (key in quantityWords ? (key as QuantityKey) : null);
 
 /** What the bar says. Bad figures first, then what is missing, then the best that can be said. */
 export const bar = computed((): Bar => {
   const bad = firstProblem.value;
-  if (bad) {
-    const big = `${barWords.check} ${quantityWords[bad].inSentence}`;
-    return { big, sentence: true, small: problemInBar(problemParts(bad)), field: bad };
-  }
+  if (bad) return { big: `${barWords.check} ${bad.name}`, sentence: true, small: bad.small, field: bad.field };
   const { measured, ratio } = assessment.value;
   if (!measured.ok) return waitingBar(measured.problem !== null);
   const stop = stopReason.value;

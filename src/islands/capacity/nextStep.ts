@@ -1,7 +1,7 @@
 /** The one next step: what stands in the way first, then what is odd, then what is missing, then the probes. */
 import { computed } from '@preact/signals';
-import { nextSteps } from '~/words/en/answer.ts';
 import { remarkWords } from '~/words/en/remarks.ts';
+import { nextSteps } from '~/words/en/results.ts';
 import { assessment, job } from '../store.ts';
 import { cellsSaid } from './cells.ts';
 

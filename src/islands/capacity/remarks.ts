@@ -1,15 +1,34 @@
 /** The remarks of the assessment in words, and what they do to the verdict. */
-import { computed } from '@preact/signals';
+import { computed, effect, signal } from '@preact/signals';
 import type { Problem, Remark } from '~/calc/types.ts';
-import { outcomeWords, remarkWords } from '~/words/en/remarks.ts';
 import { joined, remarkAmount } from '../show.ts';
 import { assessment } from '../store.ts';
 
+type Sentences = typeof import('~/words/en/remarks.ts');
+
+/** The sentences are fetched when there is something to remark: most jobs have none before their first answer. */
+const sentences = signal<Sentences | null>(null);
+
+const isNeeded = computed(() => {
+  const { remarks, entering, leaving, expected } = assessment.value;
+  return remarks.length > 0 || [entering, leaving, expected].some((outcome) => !outcome.ok && outcome.problem !== null);
+});
+
+if (typeof document !== 'undefined') {
+  const stop = effect(() => {
+    if (!isNeeded.value) return;
+    void import('~/words/en/remarks.ts').then((module) => {
+      sentences.value = module;
+      stop();
+    });
+  });
+}
+
 /** What is said of the table's end depends on whether it was carried on. */
 const wordsOf = ({ code }: Remark) =>
-  remarkWords[code === 'outsideTable' && assessment.value.expected.ok ? 'outsideTableExtended' : code];
+  sentences.value?.remarkWords[code === 'outsideTable' && assessment.value.expected.ok ? 'outsideTableExtended' : code];
 
-const spoken = ({ amounts }: Remark) => amounts.map((amount) => joined(remarkAmount(amount)));
+const spoken = ({ amounts, about }: Remark) => [...amounts.map((amount) => joined(remarkAmount(amount))), about];
 
 export interface Said {
   readonly code: string;
@@ -28,7 +47,7 @@ export function saidAbout(about: Remark['about']): readonly Said[] {
       text: wordsOf(remark)?.say(...spoken(remark)) ?? '',
     }));
   const problem = problemAbout(about);
-  const text = problem && outcomeWords[problem.code];
+  const text = problem && sentences.value?.outcomeWords[problem.code];
   return text ? [{ code: problem.code, weight: 'doubt', text }, ...said] : said;
 }
 
@@ -43,10 +62,10 @@ function problemAbout(about: Remark['about']): Problem | null {
 /** Why there is no verdict, when something withholds it. */
 export const stopReason = computed(() => {
   const stop = assessment.value.remarks.find(({ weight }) => weight === 'stop');
-  const words = stop && wordsOf(stop);
-  if (!stop || !words) return null;
+  if (!stop) return null;
+  const words = wordsOf(stop);
   const amounts = spoken(stop);
-  return { code: stop.code, say: words.say(...amounts), short: words.short?.(...amounts) ?? '', next: words.next };
+  return { say: words?.say(...amounts) ?? '', short: words?.short?.(...amounts) ?? '' };
 });
 
 export const latentUnseen = computed(() =>

@@ -1,4 +1,5 @@
 /** What the capacity sheet does once it stands. */
+import { takeEarly } from '../early.ts';
 import { follow, open } from '../opening.ts';
 import { isDesk } from './model.ts';
 
@@ -8,6 +9,7 @@ export function start(): () => void {
   const width = () => {
     isDesk.value = wide.matches;
   };
+  takeEarly();
   width();
   wide.addEventListener('change', width);
   const unfollow = follow();

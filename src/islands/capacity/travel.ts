@@ -1,7 +1,5 @@
 /** Moving through the sheet: to the next field, to the field that is named, to the answer. */
-import type { QuantityKey } from '~/job/types.ts';
 import { rest } from '../fields.ts';
-import { flush } from '../keep.ts';
 import { isDesk, isOpen, openStep, type StepId, steps } from './model.ts';
 
 const fieldsOf = (step: StepId): HTMLElement[] => [
@@ -49,17 +47,16 @@ export function openThen(step: StepId, find: () => HTMLElement | undefined): voi
     document.getElementById(`step-${step}`)?.setAttribute('data-open', '');
   }
   rest();
-  void flush();
   const field = find();
   focus(field);
   // The step that was open folds at the next drawing, and everything below it moves up.
   if (field) requestAnimationFrame(() => keepInView(field));
 }
 
-export function toField(key: QuantityKey): void {
-  const field = document.getElementById(`field-${key}`);
-  const step = stepOf(field);
-  if (step) openThen(step, () => document.getElementById(`field-${key}`) ?? undefined);
+/** To a field by its id. */
+export function toField(id: string): void {
+  const step = stepOf(document.getElementById(id));
+  if (step) openThen(step, () => document.getElementById(id) ?? undefined);
 }
 
 export function toAnswer(): void {
@@ -75,14 +72,21 @@ function focus(field: HTMLElement | undefined): void {
   keepInView(field);
 }
 
-/** The field, and what is said below it, between the head of the page and the bar. */
+/** What is said of a field: what it names as its description, and the line that follows its row. */
+function saidOf(field: Element, row: Element): Element[] {
+  const named = (field.getAttribute('aria-describedby') ?? '').split(' ').map((id) => document.getElementById(id));
+  const next = row.nextElementSibling;
+  return [...named, next?.matches('.echo, .check') ? next : null].filter((one) => one !== null);
+}
+
+/** Brings the field, and what is said of it, between the head of the page and the bar. */
 export function keepInView(field: Element): void {
-  const row = field.closest('.field-row, .field, .cell-grid, .choices') ?? field;
-  const said = row.nextElementSibling?.matches('.echo, .check') ? row.nextElementSibling : null;
+  const row = field.closest('.cell .field, .field-row, .field, .choices') ?? field;
   const bar = document.querySelector('.answer-bar')?.getBoundingClientRect();
   const floor = isDesk.value || !bar ? innerHeight : Math.min(innerHeight, bar.top);
-  const top = row.getBoundingClientRect().top;
-  const bottom = (said ?? row).getBoundingClientRect().bottom;
+  const top = (field.closest('.field') ?? row).getBoundingClientRect().top;
+  const bottoms = [row, ...saidOf(field, row)].map((one) => one.getBoundingClientRect().bottom);
+  const bottom = Math.max(...bottoms);
   const gap = 8;
   if (bottom > floor - gap) scrollBy({ top: Math.min(bottom - floor + gap, top - gap) });
   else if (top < gap) scrollBy({ top: top - gap });

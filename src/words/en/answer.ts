@@ -1,6 +1,5 @@
-/** Words of the answer. One sentence for anyone, then two for the technician, then the fold for the engineer. */
+/** The first sentences of the answer: one for anyone, two for the technician. What stands below them is in `results.ts`. */
 export const answer = {
-  title: 'The answer',
   nothing: 'Nothing to tell yet.',
   nothingLead: (needs: string) => `Still needed: ${needs}.`,
   makes: (capacity: string) => `It makes ${capacity}.`,
@@ -13,91 +12,4 @@ export const answer = {
     'Ordinary probes that were not checked side by side leave about 10 % of standard uncertainty in this share; checked, about 5.5 %.',
   rangeChecked: 'Checked side by side, ordinary probes leave about 5.5 % of standard uncertainty in this share.',
   noVerdict: 'No verdict.',
-  scaleLine: (line: string) => `the line, ${line}`,
-  scaleShould: 'should make',
-  scaleSummary: (share: string, line: string) =>
-    `It makes ${share} of what it should make. The line agreed on is at ${line}. The range is not worked out.`,
-  ledger: 'Measured, expected and their ratio',
-  itMakes: 'It makes, measured',
-  itMakesNet: 'It makes, blower’s heat taken off',
-  itShould: 'It should make, here and now',
-  shareOf: 'Share',
-  nextStep: 'One next step',
-  cooling: 'Cooling and drying',
-  coolingOf: (amount: string) => `${amount} cooling (sensible)`,
-  dryingOf: (amount: string) => `${amount} drying (latent)`,
-  dryingUnseen: 'drying (latent): none that these probes can see',
-  waterOf: (amount: string, share: string) => `${amount} of water an hour; ${share} of the work is cooling.`,
-  rough: 'Rough: two humidity probes.',
-  hangTogether: 'Does it hang together?',
-  hangTogetherLead: 'Six figures that should agree with one another. Usual ranges: common practice, no source.',
-  usual: (low: string, high: string) => `usual ${low} to ${high}`,
-  outsideUsual: 'not usual',
-  roughly: 'rough: two humidity probes',
-  whyNot: (nominal: string) => `Why not ${nominal}?`,
-  whyNotPlain: 'How the expectation comes about',
-  nameplate: 'On the nameplate (nominal)',
-  noStep: 'does not apply',
-  working: 'The working',
-  openWorking: (result: string) => `${result}: show the working`,
-  workingLead:
-    'Every step, with the numbers put in. The package works in SI; results stand in your units as well where they differ.',
-  folded: 'Show',
-} as const;
-
-/** The six figures, under the code of each check. */
-export const checkNames: Readonly<Record<string, string>> = {
-  airflowPerCapacity: 'Airflow for its size',
-  temperatureDrop: 'Temperature drop',
-  supplyHumidity: 'Supply humidity',
-  condensate: 'Water per hour',
-  apparatusDewPoint: 'Coil temperature',
-  bypassFactor: 'Air that misses the coil',
-};
-
-/** One step from the rating to the expectation, under the cause of each derate. */
-export const derateNames: Readonly<Record<string, string>> = {
-  temperatures: 'At these temperatures, from the table',
-  airflow: 'At this airflow',
-  blowerInside: 'Blower’s heat inside the rating, put back (gross)',
-  blowerHere: 'This blower’s heat, taken off (net)',
-};
-
-export const nextSteps = {
-  sideBySide:
-    'Check the two probes side by side in the return air, ten minutes, then type the difference in step 6. It costs nothing and nearly halves what is unsure.',
-  outdoors: 'Read the temperature of the air going into the outdoor unit, in the shade.',
-  table: (cells: string) => `Find the expanded ratings of this very pair and copy ${cells}.`,
-  readings: (needs: string) => `Read ${needs}.`,
-  fullSpeed:
-    'Say in step 4 whether it runs at full speed. A machine that chooses its own speed may make less on purpose.',
-  nothing: 'Nothing more to read here. Check the probes once more, plug every hole and restore every setting.',
-} as const;
-
-export const titleBlock = {
-  job: 'Job',
-  system: 'System',
-  sheet: 'Sheet',
-  sheetName: 'Measured cooling',
-  read: 'Read',
-  place: 'Place',
-  units: 'Units',
-  by: 'By',
-  state: 'State',
-  method: 'Method',
-  methodName: 'air enthalpy',
-  notRead: 'not read yet',
-  seaLevelAssumed: 'sea level (assumed)',
-  open: (assumed: number) => (assumed === 0 ? 'open' : `open, ${assumed} assumed`),
-  demo: 'Demo, invented',
-  none: 'not given',
-} as const;
-
-export const drawings = {
-  title: 'How to read our drawings',
-  measured: 'measured',
-  should: 'what it should make',
-  line: 'the line agreed on',
-  range: 'a range, a difference',
-  cooling: 'drying (latent)',
 } as const;

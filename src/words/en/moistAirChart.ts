@@ -8,4 +8,12 @@ export const moistAirChart = {
   wetBulb: 'wet bulb',
   enthalpy: 'enthalpy',
   specificVolume: 'specific volume',
+  returnAir: 'Return air',
+  supplyAir: 'Supply air',
+  coil: 'Coil',
+  apparatusDewPoint: '(apparatus dew point)',
+  sensible: { name: 'cooling (sensible)', short: 'cooling' },
+  latent: { name: 'drying (latent)', short: 'drying' },
+  bypass: { name: 'bypass factor', short: 'bypass' },
+  blower: 'blower',
 } as const;

@@ -26,4 +26,5 @@ export const problemWords: Readonly<Record<string, (parts: ProblemParts) => stri
 };
 
 /** In the answer bar, where there is room for a few words only. */
-export const problemInBar = ({ text, usual }: ProblemParts) => `${text}: usual ${usual}`;
+export const problemInBar = ({ text, usual }: ProblemParts, code: string) =>
+  `${code === 'notANumber' ? quoted(text) : text}: usual ${usual}`;

@@ -77,10 +77,6 @@ export const quantityWords: Readonly<Record<QuantityKey, QuantityWords>> = {
   'state.wetBulb': { name: 'Wet bulb', inSentence: 'wet bulb' },
   'state.dewPoint': { name: 'Dew point', inSentence: 'dew point' },
   'state.humidityRatio': { name: 'Water in the air', term: 'humidity ratio', inSentence: 'humidity ratio' },
-  'process.airflow': {
-    name: 'Airflow',
-    inSentence: 'airflow',
-    hint: 'As it moves there; or dry air by mass, such as 5000 lb/h or 0.6 kg/s.',
-  },
+  'process.airflow': { name: 'Airflow', inSentence: 'airflow' },
   'process.dryAirFlow': { name: 'Dry air', term: 'mass flow', inSentence: 'flow of dry air' },
 };

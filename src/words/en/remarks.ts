@@ -1,6 +1,6 @@
 /**
  * What is said of a remark, under its code: what is seen, and what to do. `amounts` are its numbers as text, in the order
- * in which `calc` gives them. `short` stands in the answer bar of a remark that withholds the verdict.
+ * in which `calc` gives them, and last the part of the test that it is about. `short` stands in the answer bar of a remark that withholds the verdict.
  */
 export interface RemarkWords {
   readonly say: (...amounts: readonly string[]) => string;
@@ -74,21 +74,25 @@ const airflow: Readonly<Record<string, RemarkWords>> = {
   },
 };
 
+/** What the table is entered with, by the part of the test that a remark is about. */
+const axes: Readonly<Record<string, string>> = { outdoors: 'Outdoors', entering: 'Return air', airflow: 'Airflow' };
+const axis = (about = '') => axes[about] ?? '';
+
 const rating: Readonly<Record<string, RemarkWords>> = {
   blockAirflow: {
     say: (_here, _block, ratio) =>
       `Your airflow is ${ratio} of the block’s. A published curve bridges that; a second block of the table would do it better.`,
   },
   outsideTable: {
-    say: (at, low, high) =>
-      `${at} is not in the table, which runs from ${low} to ${high}. No expectation is given beyond it.`,
-    short: (at) => `${at} is beyond your table`,
+    say: (at, low, high, about) =>
+      `${axis(about)} ${at} is not in the table, which runs from ${low} to ${high}. No expectation is given beyond it.`,
+    short: (at, _low, _high, about) => `${axis(about).toLowerCase()} ${at} is beyond your table`,
     next: 'Come back on a day that the table covers, or take more rows of it. Step 5 also lets you carry it on, marked.',
   },
   outsideTableExtended: {
-    say: (at, low, high) =>
-      `${at} is not in the table, which runs from ${low} to ${high}. The expectation is carried on beyond it: an estimate, without a verdict.`,
-    short: (at) => `${at} is beyond your table`,
+    say: (at, low, high, about) =>
+      `${axis(about)} ${at} is not in the table, which runs from ${low} to ${high}. The expectation is carried on beyond it: an estimate, without a verdict.`,
+    short: (at, _low, _high, about) => `${axis(about).toLowerCase()} ${at} is beyond your table`,
     next: 'Take more rows of the table, or come back on a day that it covers.',
   },
   nominalMismatch: {

@@ -12,6 +12,10 @@ const names: Readonly<Record<string, string>> = {
   'dryAirFlow.actual': 'Dry air, from actual airflow',
   'dryAirFlow.standard': 'Dry air, from standard airflow',
   'dryAirFlow.middle': 'Dry air, the middle of what it may be',
+  'mix.dryAirFlow': 'Dry air of both streams',
+  'mix.humidityRatio': 'Humidity ratio of the mixture',
+  'mix.enthalpy': 'Enthalpy of the mixture',
+  'mix.dryBulb': 'Temperature of the mixture',
   blowerHeat: 'Heat of the blower',
   'blowerHeat.default': 'Blower power by default',
   'coilLoad.total': 'Total',
@@ -45,6 +49,9 @@ const prefixes: Readonly<Record<string, string>> = {
   leaving: 'at the supply',
   standard: 'as standard air',
   rating: 'in the rating',
+  first: 'of the first stream',
+  second: 'of the second stream',
+  end: 'at the end',
 };
 
 export const workingGroups = {

@@ -53,7 +53,7 @@ export function AirflowStep() {
           <QuantityField of="barometer" />
           <QuantityField of="blower.power" />
         </div>
-        <ChoiceField of="blower.place" />
+        <ChoiceField of="blower.place" assumed={interpreted.value.test.blower.place} />
       </details>
     </StepFrame>
   );

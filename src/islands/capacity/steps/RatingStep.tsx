@@ -6,14 +6,16 @@ import { quantityWords } from '~/words/en/quantities.ts';
 import { ratingStep } from '~/words/en/steps.ts';
 import { ChoiceField } from '../../ChoiceField.tsx';
 import { typing } from '../../fields.ts';
+import { lazy } from '../../lazy.tsx';
 import { QuantityField } from '../../QuantityField.tsx';
 import { capacityText, temperature } from '../../show.ts';
 import { assessment, edit, job } from '../../store.ts';
 import { Cells } from '../Cells.tsx';
 import { cellsSaid, grid } from '../cells.ts';
-import { Heads } from '../Heads.tsx';
 import { Remarks } from '../Remarks.tsx';
 import { StepFrame } from '../StepFrame.tsx';
+
+const Heads = lazy(() => import('../Heads.tsx').then((module) => module.Heads));
 
 /** Step 5: the one to four figures of the maker's table that lie around this test. */
 export function RatingStep() {
@@ -49,10 +51,7 @@ export function RatingStep() {
       <Beyond />
       <details class="fold">
         <summary>{ratingStep.blowerFold}</summary>
-        <div class="field-row">
-          <QuantityField of="rating.blowerPower" />
-          <QuantityField of="blower.power" />
-        </div>
+        <QuantityField of="rating.blowerPower" />
       </details>
     </StepFrame>
   );

@@ -1,0 +1,31 @@
+/** The short name of every source, by the key that steps, derates and articles use. The whole citation stands in `sources.ts`. */
+export const sourceLabels = {
+  handbookPsychrometrics: 'ASHRAE Fundamentals, ch. 1',
+  handbookLoads: 'ASHRAE Fundamentals, ch. 18',
+  realGas: 'RP-1485',
+  enhancementForm: 'J. Appl. Meteorol. 20 (1981), refitted',
+  psychrolibTests: 'psychrolib’s tests',
+  airEnthalpyMethod: 'ASHRAE 37, 7.3.3',
+  standardAir: 'standard air',
+  coilModel: 'EnergyPlus, DX coil',
+  flowCurve: 'published flow curve',
+  genericCurves: 'published cooling curves',
+  blowerDefault: 'coil-only default',
+  ratingConditions: 'rating conditions',
+  fieldSteadiness: 'California RA3.2.2',
+  refrigerantHandling: '40 CFR 82, subpart F',
+  flammableRefrigerant: 'ASHRAE 34 and 15',
+  storedEnergy: '29 CFR 1910.147, .333',
+  heatStress: 'NIOSH, heat stress',
+  ladders: 'OSHA, ladders',
+  backdraft: 'FSEC-CR-1666-97',
+  carbonMonoxide: 'BPI, building analyst',
+  asbestos: 'EPA 400-K-90-100',
+  glassFibre: 'OSHA, fibrous glass',
+  mould: 'EPA, air ducts',
+  makersTable: 'the maker’s table',
+  definition: 'definition',
+  commonPractice: 'common practice, no source',
+} as const;
+
+export type SourceKey = keyof typeof sourceLabels;

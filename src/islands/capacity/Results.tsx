@@ -1,0 +1,79 @@
+import { ShareScale } from '~/charts/ShareScale.tsx';
+import { Ledger, type LedgerLine } from '~/parts/Ledger.tsx';
+import { results } from '~/words/en/results.ts';
+import type { WorkingGroup } from '~/words/en/working.ts';
+import { capacity, percent } from '../show.ts';
+import { assessment, interpreted } from '../store.ts';
+import { CoolingAndDrying } from './CoolingAndDrying.tsx';
+import { Folds } from './Folds.tsx';
+import { HangTogether } from './HangTogether.tsx';
+import { isDesk, workingAsked } from './model.ts';
+import { nextStep } from './nextStep.ts';
+
+/** What stands below the sentences once something is measured. */
+export function Results() {
+  if (!assessment.value.measured.ok) return null;
+  return (
+    <>
+      <section class="answer">
+        <Share />
+        <AnswerLedger />
+      </section>
+      <section>
+        <h2>{results.nextStep}</h2>
+        <p>{nextStep.value}</p>
+      </section>
+      <CoolingAndDrying />
+      <HangTogether />
+      <Folds />
+    </>
+  );
+}
+
+function Share() {
+  const { ratio } = assessment.value;
+  if (!ratio.ok) return null;
+  const { line } = interpreted.value.test;
+  const words = {
+    line: results.scaleLine(percent(line)),
+    should: results.scaleShould,
+    summary: results.scaleSummary(percent(ratio.value.value), percent(line)),
+  };
+  return <ShareScale share={ratio.value.value} line={line} width={isDesk.value ? 600 : 358} words={words} />;
+}
+
+function AnswerLedger() {
+  const { measured, expected, ratio } = assessment.value;
+  if (!measured.ok) return null;
+  const makes = ratio.ok ? ratio.value.measured : measured.value.total;
+  const net = measured.value.basis === 'gross' && ratio.ok;
+  const lines: LedgerLine[] = [
+    {
+      name: <Result words={net ? results.itMakesNet : results.itMakes} group="measured" />,
+      ...capacity(makes),
+      source: '1',
+    },
+  ];
+  if (expected.ok) {
+    const name = <Result words={results.itShould} group="expected" />;
+    lines.push({ name, ...capacity(expected.value.total), source: '2' });
+  }
+  if (ratio.ok) {
+    const [number = '', unit = ''] = percent(ratio.value.value).split('\u00a0');
+    lines.push({ name: <Result words={results.shareOf} group="ratio" />, number, unit, sum: true, source: '3' });
+  }
+  return <Ledger caption={results.ledger} lines={lines} />;
+}
+
+/** The name of a result, which opens its working. */
+function Result({ words, group }: { words: string; group: WorkingGroup }) {
+  const open = () => {
+    workingAsked.value = null;
+    workingAsked.value = group;
+  };
+  return (
+    <button type="button" class="plain-button result-key" aria-label={results.openWorking(words)} onClick={open}>
+      {words}
+    </button>
+  );
+}
