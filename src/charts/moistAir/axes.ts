@@ -1,5 +1,6 @@
 /** The two scales of a chart: dry bulb along the foot, humidity ratio up the right side. */
 import { moistAirChart } from '../../words/en/moistAirChart.ts';
+import { type Box, boxOf } from './box.ts';
 import { type ChartFrame, xOf, yOf } from './frame.ts';
 import { gridValues, numberOf, shown } from './scales.ts';
 import { type Drawing, tenth, type Word, word } from './shapes.ts';
@@ -32,4 +33,14 @@ export function axes(frame: ChartFrame): Drawing {
   const sides = up.map((value) => `M${tenth(plot.right)} ${tenth(yOf(frame, value))}h${tick}`);
   const frameLine = `M${tenth(plot.left)} ${tenth(plot.bottom)}H${tenth(plot.right)}V${tenth(plot.top)}`;
   return { strokes: [{ pen: 'line-scale', d: frameLine + feet.join('') + sides.join('') }], words };
+}
+
+/** The room that the numbers and the two scales take: nothing else is written there. */
+export function axisBoxes(frame: ChartFrame): Box[] {
+  const { left, top, right, bottom } = frame.plot;
+  return [
+    ...axes(frame).words.map((one) => boxOf(one, frame.letter)),
+    { x: (left + right) / 2, y: bottom, width: right - left, height: 0, angle: 0 },
+    { x: right, y: (top + bottom) / 2, width: 0, height: bottom - top, angle: 0 },
+  ];
 }

@@ -1,5 +1,5 @@
 /** The room that a text takes, turned as it stands, and whether two of them touch. */
-import type { Word } from './shapes.ts';
+import type { Point, Word } from './shapes.ts';
 
 export interface Box {
   /** Its middle, px. */
@@ -26,6 +26,17 @@ export function boxOf(word: Pick<Word, 'text' | 'x' | 'y' | 'anchor' | 'angle'>,
     width,
     height: letter,
     angle: word.angle,
+  };
+}
+
+/** The room of a straight line with a margin on both sides. */
+export function boxBetween([x1, y1]: Point, [x2, y2]: Point, margin: number): Box {
+  return {
+    x: (x1 + x2) / 2,
+    y: (y1 + y2) / 2,
+    width: Math.hypot(x2 - x1, y2 - y1),
+    height: 2 * margin,
+    angle: (Math.atan2(y2 - y1, x2 - x1) * 180) / Math.PI,
   };
 }
 

@@ -77,7 +77,9 @@ const named =
     return length < 1.4 * textWidth(name, frame.letter) ? null : { text: name, ...along(line.points, at * length) };
   };
 
-/** Outside the curve, between two numbers of the wet bulbs if there is room. */
+/** Shares of the saturation curve, from its middle up: its name goes into the first gap between the numbers there. */
+const upTheCurve = Array.from({ length: 24 }, (_, i) => 0.48 + i * 0.02);
+
 const besideSaturation =
   (at: number): Placer =>
   (frame, { points }) => {
@@ -91,7 +93,7 @@ export const places: readonly Place[] = [
   {
     family: 'saturation',
     number: () => () => null,
-    names: [0.5, 0.55, 0.6, 0.65, 0.7, 0.45, 0.4].map(besideSaturation),
+    names: upTheCurve.map(besideSaturation),
   },
   {
     family: 'relativeHumidity',

@@ -3,7 +3,7 @@
  * what would then touch a label that is already there is left off. Nothing is moved about.
  */
 import { fromSi } from '../../job/units.ts';
-import { axes } from './axes.ts';
+import { axisBoxes } from './axes.ts';
 import { type Box, boxOf, inside, touch } from './box.ts';
 import type { ChartLine, LineLabel } from './families.ts';
 import type { ChartFrame } from './frame.ts';
@@ -20,7 +20,7 @@ export const labelBox = (label: LineLabel, letter: number): Box => boxOf({ ...la
 
 /** The lines with what is written along them; nothing is written where `taken` stands. */
 export function labelled(frame: ChartFrame, lines: readonly ChartLine[], taken: readonly Box[]): readonly ChartLine[] {
-  const boxes: Box[] = [...axes(frame).words.map((word) => boxOf(word, frame.letter)), ...taken];
+  const boxes: Box[] = [...axisBoxes(frame), ...taken];
   const labels = new Map<ChartLine, LineLabel[]>();
   const put = (line: ChartLine, label: LineLabel | null): boolean => {
     const box = label && labelBox(label, frame.letter);

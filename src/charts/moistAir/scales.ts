@@ -24,9 +24,9 @@ const same = (span: number) => span;
  * rises by about 0.4 K, the enthalpy by 1 kJ/kg and the volume by 1/300 of about 0.85 m³/kg.
  */
 const scales: Readonly<Record<Exclude<LineFamily, 'saturation' | 'relativeHumidity'>, Scale>> = {
-  dryBulb: { kind: 'temperature', room: [42, 52, 60], across: true, rise: same },
-  humidityRatio: { kind: 'humidityRatio', room: [34, 34, 38], across: false, rise: same },
-  wetBulb: { kind: 'temperature', room: [60, 80, 120], across: true, rise: (span) => 0.4 * span },
+  dryBulb: { kind: 'temperature', room: [42, 52, 80], across: true, rise: same },
+  humidityRatio: { kind: 'humidityRatio', room: [34, 34, 48], across: false, rise: same },
+  wetBulb: { kind: 'temperature', room: [60, 80, 140], across: true, rise: (span) => 0.4 * span },
   enthalpy: { kind: 'enthalpy', room: [80, 120, 140], across: true, rise: (span) => 1000 * span },
   specificVolume: {
     kind: 'specificVolume',

@@ -8,6 +8,7 @@ export type Pen =
   | 'line-enthalpy'
   | 'line-volume'
   | 'line-measured'
+  | 'line-step'
   | 'line-beyond'
   | 'line-dimension'
   | 'line-end'

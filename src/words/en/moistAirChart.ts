@@ -16,4 +16,36 @@ export const moistAirChart = {
   latent: { name: 'drying (latent)', short: 'drying' },
   bypass: { name: 'bypass factor', short: 'bypass' },
   blower: 'blower',
+  stateHead: 'Air',
+  properties: {
+    dryBulb: 'Dry bulb',
+    relativeHumidity: 'Relative humidity',
+    wetBulb: 'Wet bulb',
+    dewPoint: 'Dew point',
+    humidityRatio: 'Humidity ratio',
+    enthalpy: 'Enthalpy',
+    specificVolume: 'Specific volume',
+  },
+} as const;
+
+/** The families of lines, as a person switches them on and off. */
+export const familyNames = {
+  saturation: 'Saturation',
+  relativeHumidity: 'Relative humidity',
+  wetBulb: 'Wet bulb',
+  enthalpy: 'Enthalpy',
+  specificVolume: 'Specific volume',
+  grid: 'Grid',
+} as const;
+
+/** The chart told in sentences. */
+export const chartSentences = {
+  chart: (pressure: string) => `Air chart for ${pressure}: dry bulb across, water in the air up.`,
+  state: (name: string, text: string) => `${name}: ${text}.`,
+  change: (temperature: string, cooler: boolean, water: string, drier: boolean) =>
+    `On the way the air gets ${temperature} ${cooler ? 'cooler' : 'warmer'} and ${water} ${drier ? 'drier' : 'damper'}.`,
+  load: (sensible: string, latent: string) =>
+    `That is ${sensible} of cooling (sensible) and ${latent} of drying (latent).`,
+  coil: (temperature: string, bypassFactor: string) =>
+    `Carried on, the coil’s line meets saturation at ${temperature} (apparatus dew point); the bypass factor is ${bypassFactor}.`,
 } as const;

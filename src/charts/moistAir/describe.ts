@@ -1,0 +1,81 @@
+/** The chart in words and as a table, for those who do not see it, and for the sheet of figures. */
+import type { CoilLoad, MoistAir } from '../../calc/types.ts';
+import type { System } from '../../job/types.ts';
+import { differenceUnit, displayUnit } from '../../job/units.ts';
+import { moistAirChart, chartSentences as say } from '../../words/en/moistAirChart.ts';
+import { amountNumber, amountText, fractionText, inUnit, powerText, unitText } from './amounts.ts';
+import type { ChartFrame } from './frame.ts';
+import { readingText } from './processWords.ts';
+import { propertiesOf } from './properties.ts';
+
+/** What the chart shows, in sentences. */
+export function describe(
+  frame: Pick<ChartFrame, 'system' | 'pressure'>,
+  entering: MoistAir | null,
+  leaving: MoistAir | null,
+  load: CoilLoad | null,
+): string {
+  const { system } = frame;
+  const sentences = [say.chart(amountText('pressure', frame.pressure, system))];
+  if (entering) sentences.push(say.state(moistAirChart.returnAir, stateText(entering, system)));
+  if (leaving) sentences.push(say.state(moistAirChart.supplyAir, stateText(leaving, system)));
+  if (entering && leaving) sentences.push(...changeOf(entering, leaving, system));
+  if (load) sentences.push(say.load(powerText(load.sensible, system), powerText(load.latent, system)));
+  if (load?.apparatus) {
+    const { dewPoint, bypassFactor } = load.apparatus;
+    sentences.push(say.coil(amountText('temperature', dewPoint, system), fractionText(bypassFactor)));
+  }
+  return sentences.join(' ');
+}
+
+const stateText = (air: MoistAir, system: System) =>
+  `${readingText(air, system)}, ${amountText('humidityRatio', air.humidityRatio, system)}`;
+
+function changeOf(entering: MoistAir, leaving: MoistAir, system: System): string[] {
+  const step = differenceUnit(displayUnit.temperature[system]);
+  const drop = entering.dryBulb - leaving.dryBulb;
+  const water = entering.humidityRatio - leaving.humidityRatio;
+  const texts = [inUnit(Math.abs(drop), step), amountText('humidityRatio', Math.abs(water), system)] as const;
+  return [say.change(texts[0], drop >= 0, texts[1], water >= 0)];
+}
+
+export interface NamedAir {
+  readonly name: string;
+  readonly air: MoistAir;
+}
+
+export interface StateTable {
+  /** The first head is over the names. */
+  readonly heads: readonly { readonly name: string; readonly unit: string }[];
+  readonly rows: readonly { readonly name: string; readonly cells: readonly string[] }[];
+}
+
+/** The table of states: a row each, a column for every property, units in the heads. */
+export function stateTable(system: System, states: readonly NamedAir[]): StateTable {
+  const { properties } = moistAirChart;
+  const kinds = propertiesOf(blank);
+  return {
+    heads: [
+      { name: moistAirChart.stateHead, unit: '' },
+      ...kinds.map(({ key, kind }) => ({ name: properties[key], unit: unitText(kind, system) })),
+    ],
+    rows: states.map(({ name, air }) => ({
+      name,
+      cells: propertiesOf(air).map(({ kind, value }) => amountNumber(kind, value, system)),
+    })),
+  };
+}
+
+/** Only the order of the columns is taken from it. */
+const blank: MoistAir = {
+  dryBulb: 0,
+  wetBulb: 0,
+  dewPoint: 0,
+  relativeHumidity: 0,
+  humidityRatio: 0,
+  enthalpy: 0,
+  specificVolume: 0,
+  density: 0,
+  pressure: 0,
+  vaporPressure: 0,
+};

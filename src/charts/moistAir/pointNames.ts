@@ -1,0 +1,22 @@
+/** The names of points, each beside its own: right above, left above, right below, left below, the first that is free. */
+import { axisBoxes } from './axes.ts';
+import type { ChartFrame } from './frame.ts';
+import { block, placing, unit } from './placing.ts';
+import type { Point, Word } from './shapes.ts';
+
+export interface NamedPlace {
+  readonly place: Point;
+  readonly name?: string | undefined;
+}
+
+export function pointNames(frame: ChartFrame, points: readonly NamedPlace[]): Word[] {
+  const size = unit(frame);
+  const marks = points.map(({ place: [x, y] }) => ({ x, y, width: 12 * size, height: 12 * size, angle: 0 }));
+  const place = placing(frame, [...axisBoxes(frame), ...marks]);
+  return points.flatMap(({ place: [x, y], name }) => {
+    if (!name) return [];
+    const at = (dx: number, dy: number, anchor: 'start' | 'end') =>
+      block(frame, [x + dx * size, y + dy * size], [name], anchor, true);
+    return place([at(9, -14, 'start'), at(-9, -14, 'end'), at(9, 14, 'start'), at(-9, 14, 'end')]);
+  });
+}
