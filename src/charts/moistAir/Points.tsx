@@ -34,6 +34,11 @@ export function Points({ frame, points, onDown, onKeyDown, attributesOf }: Point
     .map((point) => ({ ...point, place: placeOf(frame, point.air) }))
     .filter(({ place }) => onPlot(frame, place));
   const size = frame.letter / 14;
+  const handling = (id: string) => ({
+    onPointerDown: (event: PointerEvent) => onDown?.(id, event),
+    ...(onKeyDown && { onKeyDown: (event: KeyboardEvent) => onKeyDown(id, event) }),
+    ...attributesOf?.(id),
+  });
   return (
     <>
       <g aria-hidden="true">
@@ -42,17 +47,7 @@ export function Points({ frame, points, onDown, onKeyDown, attributesOf }: Point
       </g>
       {onDown &&
         seen.map(({ id, place: [x, y] }) => (
-          <circle
-            key={id}
-            class="handle"
-            role="presentation"
-            cx={tenth(x)}
-            cy={tenth(y)}
-            r={touchRadius * size}
-            onPointerDown={(event) => onDown(id, event)}
-            onKeyDown={onKeyDown && ((event) => onKeyDown(id, event))}
-            {...attributesOf?.(id)}
-          />
+          <circle key={id} class="handle" cx={tenth(x)} cy={tenth(y)} r={touchRadius * size} {...handling(id)} />
         ))}
     </>
   );

@@ -17,8 +17,8 @@ const decimals: Readonly<Partial<Record<UnitKey, number>>> = {
   kjPerKg: 1,
   ft3PerLb: 2,
   m3PerKg: 3,
-  psi: 3,
-  kpa: 2,
+  inHg: 2,
+  hpa: 0,
 };
 
 /** An SI value in the unit that its kind has in a system. */
@@ -37,6 +37,11 @@ export function amountNumber(kind: Kind, value: number, system: System): string 
 }
 
 export const unitText = (kind: Kind, system: System): string => unitLabel(displayUnit[kind][system]);
+
+/** A station pressure as instruments show it. */
+export function pressureText(pressure: number, system: System): string {
+  return system === 'ip' ? inUnit(pressure, 'inHg') : inUnit(pressure, 'hpa');
+}
 
 /** A capacity to three figures, in hundreds of Btu/h or hundredths of a kilowatt at the finest. */
 export function powerText(watts: number, system: System): string {

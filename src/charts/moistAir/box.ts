@@ -40,6 +40,12 @@ export function boxBetween([x1, y1]: Point, [x2, y2]: Point, margin: number): Bo
   };
 }
 
+export function boxAround(points: readonly Point[]): Box {
+  const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
+  const [left, right, top, bottom] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
+  return { x: (left + right) / 2, y: (top + bottom) / 2, width: right - left, height: bottom - top, angle: 0 };
+}
+
 export function cornersOf({ x, y, width, height, angle }: Box): [x: number, y: number][] {
   const turn = (angle * Math.PI) / 180;
   const [cos, sin] = [Math.cos(turn), Math.sin(turn)];

@@ -3,7 +3,7 @@ import type { CoilLoad, MoistAir } from '../../calc/types.ts';
 import type { System } from '../../job/types.ts';
 import { differenceUnit, displayUnit } from '../../job/units.ts';
 import { moistAirChart, chartSentences as say } from '../../words/en/moistAirChart.ts';
-import { amountNumber, amountText, fractionText, inUnit, powerText, unitText } from './amounts.ts';
+import { amountNumber, amountText, fractionText, inUnit, powerText, pressureText, unitText } from './amounts.ts';
 import type { ChartFrame } from './frame.ts';
 import { readingText } from './processWords.ts';
 import { propertiesOf } from './properties.ts';
@@ -16,7 +16,7 @@ export function describe(
   load: CoilLoad | null,
 ): string {
   const { system } = frame;
-  const sentences = [say.chart(amountText('pressure', frame.pressure, system))];
+  const sentences = [say.chart(pressureText(frame.pressure, system))];
   if (entering) sentences.push(say.state(moistAirChart.returnAir, stateText(entering, system)));
   if (leaving) sentences.push(say.state(moistAirChart.supplyAir, stateText(leaving, system)));
   if (entering && leaving) sentences.push(...changeOf(entering, leaving, system));

@@ -1,6 +1,5 @@
 /** The scales of one moist-air chart: plain data, and the functions that go from air to paper and back. */
 import { saturationHumidityRatio } from '../../calc/humidityRatio.ts';
-import { limits } from '../../calc/limits.ts';
 import type { System } from '../../job/types.ts';
 import { processDomain, wholeDomain } from './domain.ts';
 
@@ -63,7 +62,7 @@ export function chartFrame(options: FrameOptions): ChartFrame {
   const plot = {
     left: (labels === 'narrow' ? 12 : 28) * size,
     top: 30 * size,
-    right: width - 42 * size,
+    right: width - 44 * size,
     bottom: height - (labels === 'narrow' ? 32 : 54) * size,
   };
   return { system, pressure, width, height, view, labels, letter, ...domain, plot };
@@ -140,6 +139,3 @@ function nearestSaturated(frame: ChartFrame, x: number, y: number): AirPoint {
 }
 
 const clamp = (value: number, low: number, high: number) => Math.min(high, Math.max(low, value));
-
-/** What the equations and the paper stand: colder or hotter air is off every chart. */
-export const chartLimits = { dryBulb: [-20, 65], humidityRatio: [0, 0.2], pressure: limits.pressure } as const;

@@ -69,13 +69,13 @@ export interface Place {
   readonly names: readonly Placer[];
 }
 
-const named =
-  (at: number, text: (shown: string) => string): Placer =>
-  (frame, line) => {
+/** The name with the value of its line, at one of some shares of the length: the first is where it looks best. */
+const named = (text: (shown: string) => string, shares: readonly number[]): Placer[] =>
+  shares.map((at) => (frame, line) => {
     const name = text(shown(frame, line.family, line.value));
     const length = lengthOf(line.points);
     return length < 1.4 * textWidth(name, frame.letter) ? null : { text: name, ...along(line.points, at * length) };
-  };
+  });
 
 /** Shares of the saturation curve, from its middle up: its name goes into the first gap between the numbers there. */
 const upTheCurve = Array.from({ length: 24 }, (_, i) => 0.48 + i * 0.02);
@@ -98,21 +98,21 @@ export const places: readonly Place[] = [
   {
     family: 'relativeHumidity',
     number: () => (frame, line) => nearEnd(frame, line, 16),
-    names: [named(0.72, (shown) => `${shown} ${moistAirChart.relativeHumidity}`)],
+    names: named((shown) => `${shown} ${moistAirChart.relativeHumidity}`, [0.72, 0.6, 0.5]),
   },
   {
     family: 'wetBulb',
     number: outside(() => 0),
-    names: [named(0.62, (shown) => `${moistAirChart.wetBulb} ${shown}`)],
+    names: named((shown) => `${moistAirChart.wetBulb} ${shown}`, [0.62, 0.75, 0.5]),
   },
   {
     family: 'enthalpy',
     number: outside(scaleDistance),
-    names: [named(0.78, (shown) => `${moistAirChart.enthalpy} ${shown}`)],
+    names: named((shown) => `${moistAirChart.enthalpy} ${shown}`, [0.78, 0.6, 0.4]),
   },
   {
     family: 'specificVolume',
     number: () => (frame, line) => nearEnd(frame, line, 14),
-    names: [named(0.55, (shown) => `${moistAirChart.specificVolume} ${shown}`)],
+    names: named((shown) => `${moistAirChart.specificVolume} ${shown}`, [0.55, 0.7, 0.4, 0.3]),
   },
 ];

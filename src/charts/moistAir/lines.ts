@@ -1,62 +1,14 @@
 /** The paths of the lines. Nothing is contoured: every point comes from the equation of its own line. */
-import {
-  gasConstantDryAir,
-  heatDryAir,
-  heatIce,
-  heatVapor,
-  heatWater,
-  iceKelvin,
-  sublimationEnthalpy,
-  vaporEnthalpy,
-  volumeRatio,
-} from '../../calc/constants.ts';
-import { dryBulbOfEnthalpy, enthalpy, ratioOfEnthalpy } from '../../calc/enthalpy.ts';
+import { enthalpy } from '../../calc/enthalpy.ts';
 import { humidityRatio } from '../../calc/humidityRatio.ts';
 import { specificVolume } from '../../calc/specificVolume.ts';
-import { humidityRatioFromWetBulb, wetBulb } from '../../calc/wetBulb.ts';
+import { wetBulb } from '../../calc/wetBulb.ts';
 import { rootOf, sample } from './curve.ts';
+import { enthalpyLine, type Falling, volumeLine, wetBulbLine } from './falling.ts';
 import type { ChartLine, Family, LineFamily } from './families.ts';
 import { type ChartFrame, saturated, xOf, yOf } from './frame.ts';
 import { gridValues, shown } from './scales.ts';
 import { type Point, tenth } from './shapes.ts';
-
-/** A line whose humidity ratio falls with the dry bulb, by its equation and by the same solved for the dry bulb. */
-interface Falling {
-  readonly value: number;
-  readonly ratioAt: (dryBulb: number) => number;
-  readonly dryBulbAt: (humidityRatio: number) => number;
-  /** Where it meets saturation, °C, if that is known without a search. */
-  readonly saturatedAt?: number;
-}
-
-/** Eq. 33 and 35 at a fixed wet bulb; solved for the dry bulb they are straight in it. */
-function wetBulbLine(tw: number, p: number): Falling {
-  const [latent, heat] = tw < 0 ? [sublimationEnthalpy, heatIce] : [vaporEnthalpy, heatWater];
-  const atBulb = (latent - (heat - heatVapor) * tw) * saturated({ pressure: p }, tw) + heatDryAir * tw;
-  return {
-    value: tw,
-    saturatedAt: tw,
-    ratioAt: (t) => humidityRatioFromWetBulb(Math.max(t, tw), tw, p),
-    dryBulbAt: (W) => (atBulb - W * (latent - heat * tw)) / (heatDryAir + W * heatVapor),
-  };
-}
-
-/** Eq. 30 at a fixed enthalpy. */
-const enthalpyLine = (h: number): Falling => ({
-  value: h,
-  ratioAt: (t) => ratioOfEnthalpy(t, h),
-  dryBulbAt: (W) => dryBulbOfEnthalpy(h, W),
-});
-
-/** Eq. 26 at a fixed specific volume. */
-function volumeLine(v: number, p: number): Falling {
-  const kelvins = (v * p) / gasConstantDryAir;
-  return {
-    value: v,
-    ratioAt: (t) => (kelvins / (t + iceKelvin) - 1) / volumeRatio,
-    dryBulbAt: (W) => kelvins / (1 + volumeRatio * W) - iceKelvin,
-  };
-}
 
 /** Cut at the bottom and the sides, and at the top or at saturation, whichever comes first. */
 function fallingPath(frame: ChartFrame, { ratioAt, dryBulbAt, saturatedAt }: Falling): Point[] {

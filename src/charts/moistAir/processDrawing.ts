@@ -1,5 +1,5 @@
 /** A process on the chart: the air's way, the coil's own way on to saturation, and how far it was, as dimensions. */
-import { type Box, boxOf } from './box.ts';
+import { type Box, boxAround, boxOf } from './box.ts';
 import { clipLine, onPlot } from './clip.ts';
 import type { AirPoint, ChartFrame } from './frame.ts';
 import { arrowStroke, dimension, markStroke } from './marks.ts';
@@ -21,7 +21,11 @@ export function processDrawing(frame: ChartFrame, process: ChartProcess, words: 
 /** The room that a process takes, for `chartLines` to write elsewhere. */
 export function processBoxes(frame: ChartFrame, process: ChartProcess, words: ProcessWords): Box[] {
   const places = processPlaces(frame, process);
-  return [...linesOfProcess(places), ...processLabels(frame, places, words).map((one) => boxOf(one, frame.letter))];
+  return [
+    ...linesOfProcess(places),
+    ...places.regions.filter((outline) => outline.length > 0).map(boxAround),
+    ...processLabels(frame, places, words).map((one) => boxOf(one, frame.letter)),
+  ];
 }
 
 /** A hatched area with its outline drawn last. */

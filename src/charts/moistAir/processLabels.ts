@@ -68,6 +68,7 @@ function supplyLabel(
     ...above([name]),
     block(frame, [right, under], [name, amount], 'start', true),
     block(frame, [right, under], [name], 'start', true),
+    block(frame, [x - 10 * unit(frame), y - 14 * unit(frame)], [name], 'end', true),
   ];
 }
 
