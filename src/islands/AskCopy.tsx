@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks';
-import { demoWords } from '~/words/en/sheet.ts';
+import { demoNotices } from '~/words/en/notices.ts';
 import { startOwn, takeCopy } from './opening.ts';
 import { refused } from './store.ts';
 
@@ -19,17 +19,17 @@ export function AskCopy() {
   };
   return (
     <dialog ref={dialog} class="ask" aria-labelledby="ask-head" onClose={close}>
-      <h2 id="ask-head">{demoWords.ask}</h2>
-      <p>{demoWords.askLead}</p>
+      <h2 id="ask-head">{demoNotices.ask}</h2>
+      <p>{demoNotices.askLead}</p>
       <div class="ask-keys">
         <button type="button" class="action" onClick={then(startOwn)}>
-          {demoWords.own}
+          {demoNotices.own}
         </button>
         <button type="button" class="plain-button" onClick={then(takeCopy)}>
-          {demoWords.copy}
+          {demoNotices.copy}
         </button>
         <button type="button" class="plain-button" onClick={close}>
-          {demoWords.stay}
+          {demoNotices.stay}
         </button>
       </div>
     </dialog>

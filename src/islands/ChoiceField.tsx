@@ -1,10 +1,10 @@
-import { type ChoiceKey, choices } from '~/job/choices.ts';
+import { choices } from '~/job/choices.ts';
 import { Choices } from '~/parts/Choices.tsx';
-import { choiceWords } from '~/words/en/choices.ts';
+import { type AskedChoice, choiceWords } from '~/words/en/choices.ts';
 import { edit, job } from './store.ts';
 
 interface Props {
-  readonly of: ChoiceKey;
+  readonly of: AskedChoice;
   /** Only these of its values, in this order. */
   readonly only?: readonly string[];
   /** What counts while nobody has said otherwise, where the table of choices leaves it to the caller. */

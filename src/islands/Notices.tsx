@@ -1,6 +1,6 @@
 import type { StorageTrouble } from '~/job/storage.ts';
 import { Check } from '~/parts/Echo.tsx';
-import { demoWords, storageWords } from '~/words/en/sheet.ts';
+import { demoNotices, storageWords } from '~/words/en/notices.ts';
 import { keeping } from './keep.ts';
 import { unread } from './opening.ts';
 import { job, source } from './store.ts';
@@ -14,7 +14,7 @@ export function Notices() {
   if (!trouble && !invented && !broken) return null;
   return (
     <div class="notices">
-      {invented && <p class="invented">{source.value === 'demo' ? demoWords.banner : demoWords.copyBanner}</p>}
+      {invented && <p class="invented">{source.value === 'demo' ? demoNotices.banner : demoNotices.copyBanner}</p>}
       {broken && <Check>{broken}</Check>}
       {trouble && <Check>{trouble}</Check>}
     </div>

@@ -1,12 +1,15 @@
 /** Keeps the job on this device, edit by edit. */
 import { signal } from '@preact/signals';
-import { type Saved, type StorageTrouble, saveEdits } from '../job/storage.ts';
+import type { Saved, StorageTrouble } from '../job/storage.ts';
 import type { Edit, Job } from '../job/types.ts';
 
 export type Keeping = 'not yet' | 'kept' | StorageTrouble;
 
 export const keeping = signal<Keeping>('not yet');
 export const keptAt = signal<Date | null>(null);
+
+/** The store of this device, fetched beside the page: nobody waits for it to type or to read an answer. */
+export const storage = () => import('../job/storage.ts');
 
 interface Waiting {
   readonly job: Job;
@@ -32,9 +35,18 @@ async function write(): Promise<void> {
   for (let next = waiting[0]; next; next = waiting[0]) {
     waiting = waiting.slice(1);
     // Where nothing is stored under this name yet, the job as it stands is: the edits are in it, and applying them twice changes nothing.
-    noteResult(await saveEdits(next.job.id, next.edits, next.job), next.job);
+    noteResult(await save(next), next.job);
   }
   writing = false;
+}
+
+async function save({ job, edits }: Waiting): Promise<Saved> {
+  try {
+    return await (await storage()).saveEdits(job.id, edits, job);
+  } catch {
+    // The store itself could not be fetched.
+    return { saved: false, trouble: 'refused' };
+  }
 }
 
 /** What came of a write, for whoever looks at the page; the home page learns by its name that there is a job to go on with. */

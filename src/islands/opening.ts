@@ -1,14 +1,20 @@
 /** What a worksheet opens with: the demo, a new job, or the job that this device keeps. */
-import { signal } from '@preact/signals';
+import { computed, signal } from '@preact/signals';
 import { emptyJob } from '~/job/edit.ts';
+import { newId } from '~/job/newId.ts';
 import type { JobRefusal } from '~/job/schema.ts';
-import { keepJob, newId, onEdits, openJob } from '~/job/storage.ts';
 import type { Job, System } from '~/job/types.ts';
-import { keeping, noteResult } from './keep.ts';
+import { keeping, noteResult, storage } from './keep.ts';
 import { job, merge, show, source, system } from './store.ts';
 
 /** Why the job kept here could not be read; `null` when it could. */
 export const unread = signal<JobRefusal | null>(null);
+
+/** Whether there is something to be known before the first field. */
+export const noticed = computed(
+  () =>
+    job.value.invented === true || unread.value !== null || (keeping.value !== 'not yet' && keeping.value !== 'kept'),
+);
 
 /** Follows the units of the frame and the edits of other tabs. Returns what ends that. */
 export function follow(): () => void {
@@ -17,17 +23,20 @@ export function follow(): () => void {
   };
   units();
   document.addEventListener('unitschange', units);
-  const stop = onEdits((id, edits) => source.value === 'own' && id === job.value.id && merge(edits));
+  let stop = () => {};
+  const others = storage().then(({ onEdits }) => {
+    stop = onEdits((id, edits) => source.value === 'own' && id === job.value.id && merge(edits));
+  });
   return () => {
     document.removeEventListener('unitschange', units);
-    stop();
+    void others.then(() => stop());
   };
 }
 
 /** Puts the job on the page that the address asks for. */
 export async function open(query: URLSearchParams): Promise<void> {
   if (query.has('demo')) return showDemo();
-  const found = await openJob();
+  const found = await (await storage()).openJob();
   if (found.trouble) keeping.value = found.trouble;
   unread.value = found.unread;
   if (query.has('new') && !isEmpty(found.job)) startOwn();
@@ -58,7 +67,9 @@ export function takeCopy(): void {
 /** Makes a job the open one, here and on the device, and forgets what the address asked for. */
 function take(own: Job): void {
   show(own, 'own');
-  void keepJob(own).then((result) => noteResult(result, own));
+  void storage()
+    .then(({ keepJob }) => keepJob(own))
+    .then((result) => noteResult(result, own));
   forgetQuery();
 }
 

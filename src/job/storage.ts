@@ -1,6 +1,7 @@
 /** The jobs kept on this device. Every function answers with a result; storage that is refused is an answer too. */
 import { inOneTransaction, otherVersion, type Shelf, type StorageTrouble } from './database.ts';
 import { applyEdits, emptyJob } from './edit.ts';
+import { newId } from './newId.ts';
 import { type JobRefusal, readEdits, readJob } from './schema.ts';
 import type { Edit, Job } from './types.ts';
 
@@ -81,15 +82,6 @@ export function readTold(data: unknown): { readonly id: string; readonly edits: 
   if (typeof data !== 'object' || data === null || !('id' in data) || !('edits' in data)) return null;
   const edits = readEdits(data.edits);
   return typeof data.id === 'string' && edits.length > 0 ? { id: data.id, edits } : null;
-}
-
-/** A name for a new job. */
-export function newId(): string {
-  // Outside a secure context there is no randomUUID.
-  return (
-    crypto.randomUUID?.() ??
-    Array.from(crypto.getRandomValues(new Uint32Array(4)), (word) => word.toString(36)).join('-')
-  );
 }
 
 async function put(shelf: Shelf, job: Job): Promise<void> {

@@ -1,8 +1,9 @@
 import { expect, test } from 'vitest';
 import { otherVersion, troubleOf } from '../../src/job/database.ts';
 import { emptyJob } from '../../src/job/edit.ts';
+import { newId } from '../../src/job/newId.ts';
 import { readJob } from '../../src/job/schema.ts';
-import { keepJob, newId, openJob, readTold, saveEdits } from '../../src/job/storage.ts';
+import { keepJob, openJob, readTold, saveEdits } from '../../src/job/storage.ts';
 
 test.each([
   [new DOMException('no room', 'QuotaExceededError'), 'full'],

@@ -4,19 +4,20 @@ import type { Head } from '~/job/ratingHeads.ts';
 import { setCell } from '~/job/ratingTable.ts';
 import { Check } from '~/parts/Echo.tsx';
 import { Field } from '~/parts/Field.tsx';
+import { figureWords } from '~/words/en/figures.ts';
 import { ratingStep } from '~/words/en/steps.ts';
 import { inUnit, leave, touch, typing } from '../fields.ts';
 import { edit, job, system } from '../store.ts';
 import { cellName, cellProblem } from './cellProblem.ts';
 
-interface Props {
+export interface CellsProps {
   readonly grid: Grid;
   readonly block: number;
   readonly onHead: () => void;
 }
 
 /** The figures of one airflow block under their heads, with a dot where the readings lie between them. */
-export function Cells({ grid, block, onHead }: Props) {
+export function Cells({ grid, block, onHead }: CellsProps) {
   const { outdoors, wetBulbs, at } = grid;
   const shown = (si: number) => inUnit('entering.wetBulb', si, system.value === 'ip' ? 'degF' : 'degC');
   return (
@@ -70,7 +71,12 @@ export function Cells({ grid, block, onHead }: Props) {
 
 function HeadKey({ head, what, onHead }: { head: Head; what: string; onHead: () => void }) {
   return (
-    <button type="button" class="unit-key head-key" aria-label={ratingStep.headName(what, head.label)} onClick={onHead}>
+    <button
+      type="button"
+      class="unit-key head-key"
+      aria-label={figureWords.headName(what, head.label)}
+      onClick={onHead}
+    >
       {head.label}
     </button>
   );
@@ -88,7 +94,7 @@ function CellField({ cell, grid }: { cell: Cell; grid: Grid }) {
     <Field
       id={id}
       name={name}
-      seen={both ? ratingStep.seen[cell.quantity] : ''}
+      seen={both ? figureWords.seen[cell.quantity] : ''}
       value={cell.text}
       unit=""
       unitSpoken=""

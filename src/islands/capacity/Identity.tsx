@@ -1,5 +1,5 @@
 import type { NoteKey } from '~/job/types.ts';
-import { identity } from '~/words/en/sheet.ts';
+import { identity } from '~/words/en/identity.ts';
 import { ChoiceField } from '../ChoiceField.tsx';
 import { NoteField } from '../NoteField.tsx';
 import { job } from '../store.ts';

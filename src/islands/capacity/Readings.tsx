@@ -1,22 +1,12 @@
-import { addReading, listedReadings, meanReading, measuredHere, removeReading } from '~/job/readings.ts';
+import { listedReadings, meanReading, measuredHere, removeReading } from '~/job/readings.ts';
 import { Echo } from '~/parts/Echo.tsx';
 import { echoes } from '~/words/en/echoes.ts';
-import { sheet } from '~/words/en/sheet.ts';
 import { returnAir } from '~/words/en/steps.ts';
 import { NoteField } from '../NoteField.tsx';
 import { clock, percent, temperature } from '../show.ts';
 import { edit, job } from '../store.ts';
 
-type Side = 'entering' | 'leaving';
-
-/** The key that moves what is typed into the list, and leaves the fields free for the next reading. */
-export function ReadingKeys({ side }: { side: Side }) {
-  return (
-    <button type="button" class="plain-button" onClick={() => edit(...addReading(job.value, side))}>
-      {sheet.anotherReading}
-    </button>
-  );
-}
+export type Side = 'entering' | 'leaving';
 
 /** The readings kept so far, their mean, and which probe they came from. */
 export function Readings({ side }: { side: Side }) {

@@ -1,7 +1,8 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect } from 'preact/hooks';
 import { sheet } from '~/words/en/sheet.ts';
+import { LateFold } from '../LateFold.tsx';
 import { lazy } from '../lazy.tsx';
-import { Notices } from '../Notices.tsx';
+import { noticed } from '../opening.ts';
 import { assessment, refused } from '../store.ts';
 import { Answer } from './Answer.tsx';
 import { Bar } from './Bar.tsx';
@@ -14,6 +15,7 @@ import { RatingStep } from './steps/RatingStep.tsx';
 import { SureStep } from './steps/SureStep.tsx';
 
 const AskCopy = lazy(() => import('../AskCopy.tsx').then((module) => module.AskCopy));
+const Notices = lazy(() => import('../Notices.tsx').then((module) => module.Notices));
 const Identity = lazy(() => import('./Identity.tsx').then((module) => module.Identity));
 const Margin = lazy(() => import('./late.ts').then((late) => late.Margin));
 const SheetBlock = lazy(() => import('./late.ts').then((late) => late.SheetBlock));
@@ -25,8 +27,10 @@ export function CapacitySheet() {
   return (
     <div class="sheet">
       <div class="sheet-steps">
-        <Notices />
-        <IdentityFold />
+        {noticed.value && <Notices />}
+        <LateFold summary={sheet.identity} kind="sheet-identity">
+          <Identity />
+        </LateFold>
         <AirStep side="entering" />
         <AirStep side="leaving" />
         <AirflowStep />
@@ -53,16 +57,5 @@ export function CapacitySheet() {
       <Bar />
       {refused.value && <AskCopy />}
     </div>
-  );
-}
-
-/** Which job and which equipment: fetched when somebody opens it. */
-function IdentityFold() {
-  const [seen, setSeen] = useState(false);
-  return (
-    <details class="fold sheet-identity" onToggle={(event) => event.currentTarget.open && setSeen(true)}>
-      <summary>{sheet.identity}</summary>
-      {seen && <Identity />}
-    </details>
   );
 }

@@ -90,13 +90,7 @@ export const choiceWords = {
     ask: 'Did you check the two probes side by side today?',
     options: { yes: 'Yes, type the difference', no: 'No', unsure: 'Not sure' },
   },
-  'rating.withSensible': { ask: 'Sensible figures', options: { yes: 'Add sensible', no: 'Totals only' } },
-  'rating.blocks': {
-    ask: 'Blocks of the table that you copy from',
-    options: { one: 'One airflow', two: 'Two neighbouring airflows' },
-  },
-  'rating.beyond': {
-    ask: 'When the day is outside the table',
-    options: { refuse: 'Give no figure', extend: 'Carry the table on, and mark it' },
-  },
-} as const satisfies Record<ChoiceKey, ChoiceWords>;
+} as const satisfies Partial<Record<ChoiceKey, ChoiceWords>>;
+
+/** The choices that are asked with a question of their own; the others are keys beside what they change. */
+export type AskedChoice = keyof typeof choiceWords;

@@ -1,8 +1,6 @@
 /** Words of the capacity sheet itself: its steps, its bar, its buttons. */
 export const sheet = {
   title: 'Measured cooling',
-  description:
-    'Two probes and an airflow figure: the cooling that an air conditioner makes right now, and what it should make.',
   unnamed: 'New job',
   identity: 'The job and the system',
   openAll: 'Open all steps',
@@ -58,47 +56,10 @@ export const barWords = {
   cannotBeSmall: 'together they describe air that cannot be',
 } as const;
 
-export const identity = {
-  title: 'The job and the system',
-  lead: 'For the report. Nothing here is needed for the answer, but the blower’s place and heat sharpen it.',
-  address: 'Address or name of the job',
-  tester: 'Read by',
-  outdoorModel: 'Outdoor unit, model',
-  outdoorSerial: 'Outdoor unit, serial',
-  indoorModel: 'Indoor unit or coil, model',
-  indoorSerial: 'Indoor unit or coil, serial',
-  furnaceModel: 'Furnace, model',
-  certificate: 'Certificate or reference number of the match',
-  notCovered:
-    'Covered: ducted equipment with one indoor coil. Not covered: ductless heads, several indoor units on one outdoor unit, reheat modes, chilled water.',
-} as const;
-
 export const demoWords = {
   inBar: 'Demo, invented',
-  banner:
-    'Demo, invented: a system, a house and readings that do not exist. Look around; to type, copy it or start your own.',
-  copyBanner: 'A copy of the demo. Its system, house and first readings are invented.',
-  ask: 'Start your own job, or copy the demo?',
-  askLead: 'The demo stays as it is, so that it can always be looked at.',
-  own: 'Start my own job',
-  copy: 'Copy the demo',
-  stay: 'Keep looking',
 } as const;
 
 export const visitorWords = {
   inBar: 'From a link',
 } as const;
-
-export const storageWords = {
-  notAJob: 'The job kept on this device could not be read. It was set aside, not deleted, and this is an empty sheet.',
-  broken: 'The job kept on this device could not be read. It was set aside, not deleted, and this is an empty sheet.',
-  newer:
-    'The job kept on this device was written by a newer version of this site. It stays where it is, and this is an empty sheet.',
-  refused: 'This browser does not let the site keep anything. Your figures last until you close this page.',
-  full: 'This device is out of room. Your figures last until you close this page.',
-  otherVersion:
-    'Another version of this site holds the store of this device. Close its pages, and the next figure you type is kept.',
-} as const;
-
-export const noScript =
-  'This sheet works its figures out in your browser, and scripts are switched off. The method, by hand, stands under How to.';

@@ -27,33 +27,13 @@ export const outdoorsStep = {
 
 export const ratingStep = {
   waiting: (needs: string) => `The cells to copy are named here once you have read ${needs}.`,
-  copy: (count: string, outdoors: string, wetBulb: string, heads: string) =>
-    `Copy ${count} around ${outdoors} outdoors and ${wetBulb} entering wet bulb: ${heads}.`,
-  printed: { btuh: 'In Btu/h or in thousands (MBh).', kw: 'In kW.', ton: 'In tons.' },
-  counts: ['no figure', 'one figure', 'two figures', 'three figures', 'four figures'],
-  many: (count: number) => `${count} figures`,
   heads: (outdoors: string, wetBulbs: string) => `outdoors ${outdoors}, wet bulb ${wetBulbs}`,
   and: ' and ',
   outdoors: 'Outdoors',
   wetBulb: 'Wet bulb',
-  otherRows: 'Other rows and columns',
-  lessRows: 'Hide rows and columns',
-  addSensible: 'Add sensible',
-  dropSensible: 'Totals only',
-  addBlock: 'My airflow is between two blocks',
-  dropBlock: 'One block only',
-  block: (number: number) => `Block ${number}`,
   cellName: (what: string, outdoors: string, wetBulb: string) => `${what} at outdoors ${outdoors}, wet bulb ${wetBulb}`,
-  readAs: (typed: string, value: string) => `${typed} is read as ${value}.`,
-  shareOf: (typed: string, value: string) => `${typed} is read as a share of the total: ${value}.`,
-  headName: (what: string, value: string) => `${what} ${value}: change this head`,
-  outside: (axis: string, value: string, low: string, high: string) =>
-    `${axis} ${value} is outside ${low} to ${high}, which is not in the table: no expectation.`,
   extend: 'Carry the table on all the same',
   refuse: 'Stop carrying the table on',
-  extended: 'Carried on beyond the table: an estimate.',
-  page: 'Table, page or file',
-  seen: { total: 'total', sensible: 'sensible' },
   of: (done: number, all: number) => `${done} of ${all} figures`,
   blowerFold: 'Blower’s heat in the rating',
 } as const;

@@ -1,20 +1,23 @@
 import { moistAir } from '~/calc/moistAir.ts';
 import { siOf } from '~/job/entered.ts';
 import { quantityOf } from '~/job/quantities.ts';
+import { addReading } from '~/job/readings.ts';
 import type { QuantityKey } from '~/job/types.ts';
 import { Caution } from '~/parts/Caution.tsx';
 import { Echo } from '~/parts/Echo.tsx';
 import { echoes } from '~/words/en/echoes.ts';
+import { sheet } from '~/words/en/sheet.ts';
 import { returnAir, supplyAir } from '~/words/en/steps.ts';
 import { readOf, typing } from '../../fields.ts';
+import { lazy } from '../../lazy.tsx';
 import { QuantityField } from '../../QuantityField.tsx';
 import { percent, temperature, temperatureStep } from '../../show.ts';
 import { assessment, edit, job } from '../../store.ts';
-import { ReadingKeys, Readings } from '../Readings.tsx';
+import type { Side } from '../Readings.tsx';
 import { Remarks } from '../Remarks.tsx';
 import { StepFrame } from '../StepFrame.tsx';
 
-type Side = 'entering' | 'leaving';
+const Readings = lazy<{ side: Side }>(() => import('../Readings.tsx').then((module) => module.Readings));
 
 /** Steps 1 and 2: what a probe shows before and after the coil. */
 export function AirStep({ side }: { side: Side }) {
@@ -42,7 +45,7 @@ export function AirStep({ side }: { side: Side }) {
       </div>
       <Understood side={side} />
       <Remarks about={side} />
-      <Readings side={side} />
+      {job.value.tables[`${side}.readings`] && <Readings side={side} />}
     </StepFrame>
   );
 }
@@ -93,4 +96,13 @@ function usualHumidity(): string | false {
   const [low, high] = quantityOf('leaving.relativeHumidity').usual;
   if (!leaving.ok || leaving.value.relativeHumidity < low || leaving.value.relativeHumidity > high) return false;
   return echoes.usualWet(percent(leaving.value.relativeHumidity));
+}
+
+/** The key that moves what is typed into the list, and leaves the fields free for the next reading. */
+function ReadingKeys({ side }: { side: Side }) {
+  return (
+    <button type="button" class="plain-button" onClick={() => edit(...addReading(job.value, side))}>
+      {sheet.anotherReading}
+    </button>
+  );
 }

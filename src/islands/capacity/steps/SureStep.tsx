@@ -1,10 +1,13 @@
 import { sureStep } from '~/words/en/steps.ts';
 import { ChoiceField } from '../../ChoiceField.tsx';
+import { LateFold } from '../../LateFold.tsx';
+import { lazy } from '../../lazy.tsx';
 import { QuantityField } from '../../QuantityField.tsx';
 import { job } from '../../store.ts';
-import { ProbeLimits } from '../ProbeLimits.tsx';
 import { Remarks } from '../Remarks.tsx';
 import { StepFrame } from '../StepFrame.tsx';
+
+const ProbeLimits = lazy(() => import('../ProbeLimits.tsx').then((module) => module.ProbeLimits));
 
 /** Step 6: whether the probes were checked against each other, and the line that was agreed on. */
 export function SureStep() {
@@ -24,10 +27,9 @@ export function SureStep() {
         <p class="hint">{sureStep.how}</p>
       )}
       <QuantityField of="line" />
-      <details class="fold">
-        <summary>{sureStep.limits}</summary>
+      <LateFold summary={sureStep.limits}>
         <ProbeLimits />
-      </details>
+      </LateFold>
       <p class="label">{sureStep.none}</p>
       <Remarks about="test" />
     </StepFrame>
