@@ -85,7 +85,7 @@ const longest = 20_000;
 /**
  * The edit that puts the states of a table in place of the named ones. All or nothing: one cell that is no figure, or air
  * that cannot be, and nothing changes. Without a row of heads the columns are temperature and relative humidity, with the
- * name before or behind them. Rows of the job's own air (points R and S) are left out.
+ * name before or behind them. Rows of the job’s own air (points R and S) and of the ends of processes (1 to 8) are left out.
  */
 export function statesFromCsv(job: Job, text: string, system: System): CsvStates {
   if (text.length > longest) return bad({ code: 'tooLong' });
@@ -98,7 +98,7 @@ export function statesFromCsv(job: Job, text: string, system: System): CsvStates
   if (!found.some(({ key }) => key === 'dryBulb')) return bad({ code: 'noTemperature' });
   if (!found.some(({ key }) => isHumidity(key))) return bad({ code: 'noHumidity' });
   const point = found.find(({ key }) => key === 'point');
-  const own = rows.filter((row) => point && /^\s*[RS]\s*$/i.test(row[point.index] ?? ''));
+  const own = rows.filter((row) => point && /^\s*[RS1-8]\s*$/i.test(row[point.index] ?? ''));
   const states = rows.filter((row) => !own.includes(row));
   if (states.length === 0) return bad({ code: 'empty' });
   const room = rowLimits.states ?? 0;

@@ -1,0 +1,66 @@
+import type { RefObject } from 'preact';
+import type { MoistAir } from '~/calc/types.ts';
+import { type AirPoint, airAt, type ChartFrame } from '~/charts/moistAir/frame.ts';
+import { displayUnit, fromSi } from '~/job/units.ts';
+import { airChart } from '~/words/en/moistAir.ts';
+import { placeOn } from './drawings.ts';
+import { stride } from './keys.ts';
+import { placeIn } from './Paper.tsx';
+
+interface Props {
+  readonly frame: ChartFrame;
+  readonly svg: RefObject<SVGSVGElement>;
+  readonly air: MoistAir;
+  readonly name: string;
+  /** How its place is spoken. */
+  readonly said: string;
+  /** Not on the chart yet: it can be reached by keyboard all the same. */
+  readonly away: boolean;
+  readonly onMove: (air: AirPoint) => void;
+  readonly onEscape?: (() => void) | undefined;
+}
+
+/** A ring with two thin lines to the scales, moved by hand and by arrow keys: a place on the chart that belongs to no job. */
+export function Aim({ frame, svg, air, name, said, away, onMove, onEscape }: Props) {
+  const [x, y] = placeOn(frame, air);
+  const { right, bottom } = frame.plot;
+  const unit = displayUnit.temperature[frame.system];
+  const shown = (si: number) => Math.round(fromSi(si, unit) * 10) / 10;
+  const press = (event: KeyboardEvent) => {
+    if (event.key === 'Escape') onEscape?.();
+    const to = stride(event, air, 'relativeHumidity', frame);
+    if (!to) return;
+    event.preventDefault();
+    onMove(to);
+  };
+  return (
+    <g
+      class="air-cross"
+      data-away={away ? '' : undefined}
+      role="slider"
+      tabindex={0}
+      aria-label={name}
+      aria-roledescription={airChart.pointRole}
+      aria-valuemin={shown(frame.dryBulb[0])}
+      aria-valuemax={shown(frame.dryBulb[1])}
+      aria-valuenow={shown(air.dryBulb)}
+      aria-valuetext={said}
+      onPointerDown={(event) => {
+        if (event.button !== 0) return;
+        event.currentTarget.setPointerCapture(event.pointerId);
+        event.currentTarget.focus({ preventScroll: true });
+        event.preventDefault();
+      }}
+      onPointerMove={(event) => {
+        if (!svg.current || !event.currentTarget.hasPointerCapture(event.pointerId)) return;
+        onMove(airAt(frame, ...placeIn(svg.current, frame, event)));
+      }}
+      onKeyDown={press}
+    >
+      <path class="line-scale air-hair" d={`M${x} ${bottom}V${y}H${right}`} />
+      <circle class="air-aim" cx={x} cy={y} r="7" />
+      <circle class="air-ring" cx={x} cy={y} r="13" />
+      <circle class="air-grip" cx={x} cy={y} r="22" />
+    </g>
+  );
+}

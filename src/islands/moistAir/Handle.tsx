@@ -1,0 +1,64 @@
+import type { RefObject } from 'preact';
+import { useRef } from 'preact/hooks';
+import type { ChartFrame } from '~/charts/moistAir/frame.ts';
+import { displayUnit, fromSi } from '~/job/units.ts';
+import { airChart } from '~/words/en/moistAir.ts';
+import { edit, system } from '../store.ts';
+import { placeOn } from './drawings.ts';
+import { measureOf, stride } from './keys.ts';
+import { drop, editsTo, follow, giveUp, take } from './move.ts';
+import type { ChartPoint } from './points.ts';
+import { spokenAir } from './said.ts';
+
+interface Props {
+  readonly point: ChartPoint;
+  readonly frame: ChartFrame;
+  readonly svg: RefObject<SVGSVGElement>;
+}
+
+/** Where a hand takes hold of a point: a shortcut to its two fields, by pointer, touch and arrow keys. */
+export function Handle({ point, frame, svg }: Props) {
+  const { key, name, air } = point;
+  const [x, y] = placeOn(frame, air);
+  const before = useRef(air);
+  const shown = (si: number) => Math.round(fromSi(si, displayUnit.temperature[system.value]) * 10) / 10;
+  const press = (event: KeyboardEvent) => {
+    if (event.key === 'Escape') {
+      if (!giveUp()) edit(...editsTo(key, before.current));
+      return;
+    }
+    const to = stride(event, air, measureOf(key), frame);
+    if (!to) return;
+    event.preventDefault();
+    edit(...editsTo(key, to));
+  };
+  return (
+    <g
+      class="air-handle"
+      data-handle={key}
+      role="slider"
+      tabindex={0}
+      aria-label={name}
+      aria-roledescription={airChart.pointRole}
+      aria-valuemin={shown(frame.dryBulb[0])}
+      aria-valuemax={shown(frame.dryBulb[1])}
+      aria-valuenow={shown(air.dryBulb)}
+      aria-valuetext={spokenAir(air, measureOf(key))}
+      transform={`translate(${x} ${y})`}
+      onPointerDown={(event) => take(event, key, air, frame, svg)}
+      onPointerMove={follow}
+      onPointerUp={(event) => {
+        event.stopPropagation();
+        drop(event);
+      }}
+      onPointerCancel={giveUp}
+      onFocus={() => {
+        before.current = air;
+      }}
+      onKeyDown={press}
+    >
+      <circle class="air-ring" r="13" />
+      <circle class="air-grip" r="22" />
+    </g>
+  );
+}

@@ -1,0 +1,129 @@
+import { useState } from 'preact/hooks';
+import { standalone } from '~/charts/moistAir/standalone.ts';
+import { encodeStates } from '~/job/encodeStates.ts';
+import { type CsvProblem, statesCsv, statesFromCsv } from '~/job/statesCsv.ts';
+import { Check, Echo } from '~/parts/Echo.tsx';
+import { pasteProblem, take } from '~/words/en/moistAirTake.ts';
+import { demoWords } from '~/words/en/sheet.ts';
+import { edit, job, system } from '../store.ts';
+import { everything } from './drawings.ts';
+import { chartJob, isInvented, points, pressure } from './points.ts';
+import { titleText } from './Title.tsx';
+import { families, frame, lines, usualFamilies } from './view.ts';
+
+/** The picture as a file, the points as a table and as a link; and a table brought in. */
+export function TakeAway() {
+  return (
+    <div class="air-take">
+      <p class="tools">
+        <button type="button" class="plain-button" onClick={savePicture}>
+          {take.svg}
+        </button>
+        <button type="button" class="plain-button" onClick={saveTable}>
+          {take.csv}
+        </button>
+      </p>
+      <Link />
+      <Paste />
+    </div>
+  );
+}
+
+function savePicture(): void {
+  const paper = frame.value;
+  if (!paper) return;
+  const note = isInvented.value ? { note: `${demoWords.inBar}.` } : {};
+  const text = standalone(paper, lines.value, everything(paper), { title: titleText(false), ...note });
+  save(text, 'image/svg+xml', 'svg');
+}
+
+function saveTable(): void {
+  save(statesCsv(points.value, system.value, pressure.value), 'text/csv', 'csv');
+}
+
+function save(text: string, type: string, ending: string): void {
+  const url = URL.createObjectURL(new Blob([text], { type: `${type};charset=utf-8` }));
+  const link = document.createElement('a');
+  link.href = url;
+  link.download = `${take.file}-${new Date().toISOString().slice(0, 10)}.${ending}`;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(url), 1000);
+}
+
+/** Some programs cut longer links short. */
+const longest = 1900;
+
+function Link() {
+  const [said, say] = useState<string | null>(null);
+  const usual =
+    families.value.length === usualFamilies.length && usualFamilies.every((one) => families.value.includes(one));
+  const query = encodeStates({ job: chartJob.value, system: system.value, families: usual ? null : families.value });
+  const url = `${location.origin}${location.pathname}${query}`;
+  if (url.length > longest) return <Check>{take.linkTooLong}</Check>;
+  const copy = () => {
+    const done = navigator.clipboard?.writeText(url) ?? Promise.reject();
+    done.then(
+      () => say(take.copied),
+      () => say(take.notCopied),
+    );
+  };
+  return (
+    <div class="field">
+      <label for="air-link">{take.linkField}</label>
+      <div class="field-box">
+        <input id="air-link" type="text" readOnly value={url} onFocus={(event) => event.currentTarget.select()} />
+        <button type="button" class="unit-key" onClick={copy}>
+          {take.link}
+        </button>
+      </div>
+      <p class="hint">{take.linkLess}</p>
+      <p role="status">{said}</p>
+    </div>
+  );
+}
+
+function Paste() {
+  const [text, type] = useState('');
+  const [said, say] = useState<{ readonly bad: boolean; readonly words: string } | null>(null);
+  const put = () => {
+    const read = statesFromCsv(job.value, text, system.value);
+    if (!read.ok) return say({ bad: true, words: problemWords(read.problem) });
+    if (!edit(...read.edits)) return;
+    type('');
+    say({ bad: false, words: take.pasted(read.count) + (read.leftOut > 0 ? take.leftOut(read.leftOut) : '') });
+  };
+  return (
+    <div class="field field-text">
+      <label for="air-paste">{take.paste}</label>
+      <div class="field-box">
+        <textarea
+          id="air-paste"
+          rows={4}
+          value={text}
+          aria-describedby="air-paste-hint air-paste-said"
+          onInput={(event) => {
+            type(event.currentTarget.value);
+            say(null);
+          }}
+        />
+      </div>
+      <p class="hint" id="air-paste-hint">
+        {take.pasteHint}
+      </p>
+      <div role="status" id="air-paste-said">
+        {said && (said.bad ? <Check>{said.words}</Check> : <Echo>{said.words}</Echo>)}
+      </div>
+      <p class="tools">
+        <button type="button" class="plain-button" onClick={put}>
+          {take.pasteKey}
+        </button>
+      </p>
+    </div>
+  );
+}
+
+function problemWords(problem: CsvProblem): string {
+  if (problem.code === 'tooMany') return pasteProblem.tooMany(problem.count, problem.room);
+  if ('line' in problem) return pasteProblem.cell(problem.code, problem.line, problem.column, problem.text);
+  return pasteProblem[problem.code];
+}

@@ -1,0 +1,52 @@
+import { entered } from '~/job/entered.ts';
+import { format, withUnit } from '~/job/format.ts';
+import { unitOf } from '~/job/quantities.ts';
+import { Check } from '~/parts/Echo.tsx';
+import { airChart } from '~/words/en/moistAir.ts';
+import { demoWords } from '~/words/en/sheet.ts';
+import { QuantityField } from '../QuantityField.tsx';
+import { system } from '../store.ts';
+import { chartJob, isInvented, points, pressure, pressureFits, pressures } from './points.ts';
+import { pressureText, spokenAir } from './said.ts';
+
+/** For which pressure the chart is drawn, and what is on it. */
+export function Title() {
+  const said = points.value.map(({ name, air }) => airChart.at(name, spokenAir(air, 'relativeHumidity')));
+  return (
+    <figcaption class="air-title">
+      <b>{titleText()}</b>
+      <span class="spoken">{said.length === 0 ? airChart.nothing : said.join('; ')}.</span>
+      {said.length === 0 && <span class="hint">{airChart.nothing}</span>}
+    </figcaption>
+  );
+}
+
+/** The title line of the chart, on the page and on a file of it. */
+export function titleText(withOrigin = true): string {
+  const invented = withOrigin && isInvented.value ? `${demoWords.inBar}. ` : '';
+  return `${invented}${airChart.pressure(pressureText(pressure.value))}, ${placeText()}`;
+}
+
+function placeText(): string {
+  if (entered(chartJob.value, 'barometer') !== null) return airChart.station;
+  const height = entered(chartJob.value, 'altitude');
+  if (height === null) return airChart.seaLevel;
+  const unit = unitOf('altitude', system.value);
+  return airChart.height(withUnit(format(height, unit, 0), unit));
+}
+
+/** Height and barometer of the job. */
+export function HeightFold() {
+  return (
+    <details class="fold">
+      <summary>{airChart.heightFold}</summary>
+      <div class="field-row">
+        <QuantityField of="altitude" signed />
+        <QuantityField of="barometer" />
+      </div>
+      {!pressureFits.value && (
+        <Check>{airChart.pressureStays(pressureText(pressures[1]), pressureText(pressures[0]))}</Check>
+      )}
+    </details>
+  );
+}

@@ -1,0 +1,32 @@
+/** What the air chart does once it stands: it opens the job that the address asks for, a link as a visitor. */
+import { signal } from '@preact/signals';
+import { decodeStates, isChartLink, type LinkRefusal } from '~/job/decodeStates.ts';
+import { follow, open } from '../opening.ts';
+import { show, system } from '../store.ts';
+import { families, inClass, isFamily, view } from './view.ts';
+
+/** Why the link of this page could not be read, and which part of it; `null` when it could, or when there was none. */
+export const refusedLink = signal<{ readonly reason: LinkRefusal; readonly part: string } | null>(null);
+
+/** Runs once after hydration. Returns what is to be undone when the page goes. */
+export function start(): () => void {
+  const unfollow = follow();
+  if (matchMedia('(max-width: 48em)').matches) view.value = 'process';
+  const asked = new URLSearchParams(location.search).get('class');
+  if (asked !== null) inClass.value = Number(/^[1-9]\d{0,5}$/.exec(asked)?.[0] ?? 1);
+  void openChart(location.search);
+  return unfollow;
+}
+
+async function openChart(query: string): Promise<void> {
+  const link = isChartLink(query) ? decodeStates(query) : null;
+  if (link?.ok) {
+    const { job, families: named, system: of } = link.chart;
+    if (named) families.value = named.filter(isFamily);
+    system.value = of;
+    show(job, 'visitor');
+    return;
+  }
+  if (link) refusedLink.value = { reason: link.reason, part: link.part };
+  await open(new URLSearchParams(query));
+}

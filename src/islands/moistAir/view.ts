@@ -1,0 +1,73 @@
+/** How the chart is looked at: its size, its view, its lines, what is under the hand and under the cross-hair. */
+import { computed, signal } from '@preact/signals';
+import { allFamilies, chartLines, type Family, firstFamilies } from '~/charts/moistAir/families.ts';
+import { type AirPoint, type ChartFrame, chartFrame, type View } from '~/charts/moistAir/frame.ts';
+import { pointsOf } from '~/charts/moistAir/process.ts';
+import type { PointKey, ProcessKey } from '~/job/processes.ts';
+import { jobProcess } from '../jobProcess.ts';
+import { system } from '../store.ts';
+import { points, pressure, pressureFits } from './points.ts';
+
+/** Px that the drawing has; nothing is drawn before they are known. */
+export const width = signal(0);
+export const view = signal<View>('whole');
+export const usualFamilies = firstFamilies;
+export const families = signal<readonly Family[]>(usualFamilies);
+/** For a projector: text one and a half times as large. */
+export const large = signal(false);
+/** The seed of the question that is asked in class; `null` outside of it. */
+export const inClass = signal<number | null>(null);
+/** The point under the hand, while it moves. */
+export const holding = signal<PointKey | null>(null);
+/** What the cross-hair reads; `null` while it is put away. */
+export const cross = signal<AirPoint | null>(null);
+/** The step that is open in the column of points and processes. */
+export const openStep = signal<PointKey | ProcessKey | 'job' | null>(null);
+
+export function toggleFamily(family: Family): void {
+  const on = families.value;
+  families.value = on.includes(family) ? on.filter((one) => one !== family) : [...on, family];
+}
+
+export const isFamily = (text: string): text is Family => (allFamilies as readonly string[]).includes(text);
+
+type Asked = Parameters<typeof chartFrame>[0];
+let last: { readonly asked: Asked; readonly of: string; readonly frame: ChartFrame } | null = null;
+
+/**
+ * The frame stays where it is while points move inside it, so that the paper does not slip under the hand. It is made anew
+ * for another size, view, pressure or system, and when a point lies outside it.
+ */
+export const frame = computed((): ChartFrame | null => {
+  const own = pressureFits.value && jobProcess.value;
+  const around: readonly AirPoint[] = [...points.value.map(({ air }) => air), ...(own ? pointsOf(own) : [])];
+  const asked: Asked = {
+    system: system.value,
+    pressure: pressure.value,
+    width: width.value,
+    view: view.value,
+    letter: large.value ? 21 : 14,
+  };
+  // A close-up is made around its points: for other points it is another one.
+  const of = asked.view === 'process' ? points.value.map(({ key }) => key).join() : '';
+  if (asked.width === 0) return null;
+  const held = holding.value !== null;
+  if (last && (held || (last.of === of && isSame(last.asked, asked) && around.every(within(last.frame))))) {
+    return last.frame;
+  }
+  last = { asked, of, frame: chartFrame({ ...asked, around }) };
+  return last.frame;
+});
+
+const within =
+  ({ dryBulb, humidityRatio }: ChartFrame) =>
+  (air: AirPoint) =>
+    air.dryBulb >= dryBulb[0] &&
+    air.dryBulb <= dryBulb[1] &&
+    air.humidityRatio >= humidityRatio[0] &&
+    air.humidityRatio <= humidityRatio[1];
+
+const isSame = (one: Asked, other: Asked) =>
+  (Object.keys(other) as (keyof Asked)[]).every((key) => one[key] === other[key]);
+
+export const lines = computed(() => (frame.value ? chartLines(frame.value, families.value) : []));
