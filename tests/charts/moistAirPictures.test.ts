@@ -69,7 +69,12 @@ describe('standalone', () => {
   });
 
   test('says its title, its units and that a demo is invented', () => {
-    for (const text of ['What the coil does to the air', 'grains of water', 'dry bulb, °F', 'Demo, invented']) {
+    for (const text of [
+      'What the coil does to the air',
+      'grains of water',
+      'dry bulb, °F',
+      'Pressure 29.92\u00a0inHg. Demo, invented',
+    ]) {
       expect(svg).toContain(text);
     }
   });

@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import type { Box } from './box.ts';
 import { onPlot } from './clip.ts';
 import type { AirPoint, ChartFrame } from './frame.ts';
 import { type MarkKind, markStroke } from './marks.ts';
@@ -19,6 +20,8 @@ export interface ChartPoint {
 export interface PointsProps {
   readonly frame: ChartFrame;
   readonly points: readonly ChartPoint[];
+  /** Where no name may stand: what a process takes (`processBoxes`). */
+  readonly taken?: readonly Box[] | undefined;
   readonly onDown?: ((id: string, event: PointerEvent) => void) | undefined;
   readonly onKeyDown?: ((id: string, event: KeyboardEvent) => void) | undefined;
   /** What else the handle of a point needs. With a place in the order of focus it needs a role and a name as well. */
@@ -29,7 +32,7 @@ export interface PointsProps {
 const touchRadius = 22;
 
 /** The points that can be moved: what is seen, and over it a circle to take hold of. Where they go, the page says. */
-export function Points({ frame, points, onDown, onKeyDown, attributesOf }: PointsProps) {
+export function Points({ frame, points, taken, onDown, onKeyDown, attributesOf }: PointsProps) {
   const seen = points
     .map((point) => ({ ...point, place: placeOf(frame, point.air) }))
     .filter(({ place }) => onPlot(frame, place));
@@ -43,7 +46,7 @@ export function Points({ frame, points, onDown, onKeyDown, attributesOf }: Point
     <>
       <g aria-hidden="true">
         <Strokes of={seen.flatMap(({ mark, place }) => (mark ? [markStroke(mark, place, size)] : []))} />
-        <Words of={pointNames(frame, seen)} />
+        <Words of={pointNames(frame, seen, taken)} />
       </g>
       {onDown &&
         seen.map(({ id, place: [x, y] }) => (

@@ -1,5 +1,6 @@
 /** The names of points, each beside its own: right above, left above, right below, left below, the first that is free. */
 import { axisBoxes } from './axes.ts';
+import type { Box } from './box.ts';
 import type { ChartFrame } from './frame.ts';
 import { block, placing, unit } from './placing.ts';
 import type { Point, Word } from './shapes.ts';
@@ -9,10 +10,10 @@ export interface NamedPlace {
   readonly name?: string | undefined;
 }
 
-export function pointNames(frame: ChartFrame, points: readonly NamedPlace[]): Word[] {
+export function pointNames(frame: ChartFrame, points: readonly NamedPlace[], taken: readonly Box[] = []): Word[] {
   const size = unit(frame);
   const marks = points.map(({ place: [x, y] }) => ({ x, y, width: 12 * size, height: 12 * size, angle: 0 }));
-  const place = placing(frame, [...axisBoxes(frame), ...marks]);
+  const place = placing(frame, [...axisBoxes(frame), ...marks, ...taken]);
   return points.flatMap(({ place: [x, y], name }) => {
     if (!name) return [];
     const at = (dx: number, dy: number, anchor: 'start' | 'end') =>

@@ -86,8 +86,8 @@ function sensibleLabel(frame: ChartFrame, { entering, leaving, row }: ProcessPla
   if (row === null) return [];
   const y = row + 15 * unit(frame);
   const room = entering[0] - leaving[0] - 12 * unit(frame);
-  const fitting = wordings(words).filter((texts) => widest(frame, texts) < room);
-  const [short] = wordings(words)
+  const fitting = wordings(frame, words).filter((texts) => widest(frame, texts) < room);
+  const [short] = wordings(frame, words)
     .filter((texts) => texts.length > 1)
     .reverse();
   return [
@@ -101,10 +101,10 @@ function latentLabel(frame: ChartFrame, { entering, leaving, column }: ProcessPl
   if (column === null) return [];
   const right = column + 12 * unit(frame);
   const middle = (entering[1] + leaving[1]) / 2;
-  const beside = wordings(words)
+  const beside = wordings(frame, words)
     .filter((texts) => widest(frame, texts) < frame.plot.right - right - 2)
     .map((texts) => block(frame, [right, middle - ((texts.length - 1) * leading(frame)) / 2], texts, 'start'));
-  const under = wordings(words).map((texts) =>
+  const under = wordings(frame, words).map((texts) =>
     block(frame, [frame.plot.right, leaving[1] + 13 * unit(frame)], texts, 'end'),
   );
   return [...beside.filter((texts) => texts.length > 1), ...under.filter((texts) => texts.length === 1), ...beside];
@@ -114,19 +114,23 @@ function latentLabel(frame: ChartFrame, { entering, leaving, column }: ProcessPl
 function bypassLabel(frame: ChartFrame, { coilLeaving, bypassed, row }: ProcessPlaces, words: Labelled): Block[] {
   if (row === null || !bypassed) return [];
   const at: Point = [coilLeaving[0] - 6 * unit(frame), row + 15 * unit(frame)];
-  return wordings(words)
+  return wordings(frame, words)
     .filter((texts) => texts.length > 1)
     .map((texts) => block(frame, at, texts, 'end'));
 }
 
-function blowerLabel(frame: ChartFrame, { leaving, coilLeaving }: ProcessPlaces, { name, amount }: Labelled): Block[] {
+function blowerLabel(
+  frame: ChartFrame,
+  { leaving, coilLeaving, room }: ProcessPlaces,
+  { name, amount }: Labelled,
+): Block[] {
   if (leaving[0] - coilLeaving[0] < 5) return [];
-  const at: Point = [leaving[0] + 10 * unit(frame), leaving[1] + 14 * unit(frame)];
+  const at: Point = [leaving[0] + room.leaving.right + 4 * unit(frame), leaving[1] + 14 * unit(frame)];
   return [block(frame, at, [`${name} ${amount}`], 'start')];
 }
 
-/** One line, two lines, the same with the short name, and the amount alone. */
-function wordings({ name, short, amount }: Labelled): string[][] {
-  const names = short ? [name, short] : [name];
+/** One line, two lines, the same with the short name (the only one on a narrow chart), and the amount alone. */
+function wordings({ labels }: ChartFrame, { name, short, amount }: Labelled): string[][] {
+  const names = short ? (labels === 'narrow' ? [short] : [name, short]) : [name];
   return [...names.flatMap((text) => [[`${text} ${amount}`], [text, amount]]), [amount]];
 }
