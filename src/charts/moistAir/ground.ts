@@ -7,8 +7,8 @@ import { type Drawing, type Pen, pathOf, type Stroke, word } from './shapes.ts';
 
 /** From the back to the front. */
 const pens: readonly (readonly [LineFamily, Pen])[] = [
-  ['dryBulb', 'line-grid'],
-  ['humidityRatio', 'line-grid'],
+  ['dryBulb', 'line-grid-fine'],
+  ['humidityRatio', 'line-grid-fine'],
   ['specificVolume', 'line-volume'],
   ['enthalpy', 'line-enthalpy'],
   ['wetBulb', 'line-wet-bulb'],

@@ -13,7 +13,7 @@ export type Pen =
   | 'line-dimension'
   | 'line-end'
   | 'line-scale'
-  | 'line-grid'
+  | 'line-grid-fine'
   | 'mark-return'
   | 'mark-supply'
   | 'mark-coil'

@@ -25,7 +25,7 @@ const pens: Readonly<Record<Pen, string>> = {
   'line-dimension': `stroke="${ink}" stroke-width="1"`,
   'line-end': `stroke="${ink}" stroke-width="2"`,
   'line-scale': `stroke="${ink}" stroke-width="0.7"`,
-  'line-grid': `stroke="${faint}" stroke-width="0.7"`,
+  'line-grid-fine': `stroke="${faint}" stroke-width="0.7"`,
   'mark-return': `fill="${ink}"`,
   'mark-supply': `fill="#fff" stroke="${ink}" stroke-width="2"`,
   'mark-coil': `stroke="${ink}" stroke-width="2"`,
