@@ -22,7 +22,7 @@ function withProcess(): string {
   const frame = chartFrame({ system: 'ip', pressure: 101325, width: 820, view: 'process', around: pointsOf(process) });
   const words = processWords('ip', process);
   const lines = chartLines(frame, firstFamilies, processBoxes(frame, process, words));
-  const note = 'Demo, invented';
+  const note = '29.92\u00a0inHg. Demo, invented';
   return standalone(frame, lines, processDrawing(frame, process, words), {
     title: 'What the coil does to the air',
     note,
@@ -73,7 +73,7 @@ describe('standalone', () => {
       'What the coil does to the air',
       'grains of water',
       'dry bulb, °F',
-      'Pressure 29.92\u00a0inHg. Demo, invented',
+      '29.92\u00a0inHg. Demo, invented',
     ]) {
       expect(svg).toContain(text);
     }

@@ -1,6 +1,4 @@
 /** A chart as a file: presentation attributes only, generic fonts, black on white, so that any program shows it alike. */
-import { moistAirChart } from '../../words/en/moistAirChart.ts';
-import { pressureText } from './amounts.ts';
 import { textWidth } from './box.ts';
 import type { ChartLine } from './families.ts';
 import type { ChartFrame } from './frame.ts';
@@ -42,7 +40,7 @@ const hatch =
 export interface StandaloneOptions {
   /** The line above the chart. */
   readonly title: string;
-  /** What has to be said with it, under it and behind the pressure: "Demo, invented". */
+  /** What has to be said under it: the pressure, if the title does not say it, "Demo, invented". */
   readonly note?: string;
 }
 
@@ -56,8 +54,7 @@ export function standalone(
   const { width, letter } = frame;
   const row = 1.4 * letter;
   const head = wrapped(title, width - letter, letter);
-  const pressure = moistAirChart.pressure(pressureText(frame.pressure, frame.system));
-  const foot = wrapped(`${pressure} ${note}`.trim(), width - letter, letter);
+  const foot = note === '' ? [] : wrapped(note, width - letter, letter);
   const top = Math.round((head.length + 0.6) * row);
   const height = Math.round(top + frame.height + (foot.length + 0.4) * row);
   const left = frame.plot.left;

@@ -3,7 +3,6 @@ export const moistAirChart = {
   title: 'Air chart',
   dryBulbAxis: { ip: 'dry bulb, °F', si: 'dry bulb, °C' },
   humidityRatioAxis: { ip: 'grains of water a pound of dry air', si: 'grams of water a kilogram of dry air' },
-  pressure: (pressure: string) => `Pressure ${pressure}.`,
   saturation: 'saturation',
   relativeHumidity: 'relative humidity',
   wetBulb: 'wet bulb',
