@@ -1,6 +1,5 @@
 /** Words on the moist-air chart and about it. */
 export const moistAirChart = {
-  title: 'Air chart',
   dryBulbAxis: { ip: 'dry bulb, °F', si: 'dry bulb, °C' },
   humidityRatioAxis: { ip: 'grains of water a pound of dry air', si: 'grams of water a kilogram of dry air' },
   saturation: 'saturation',
@@ -26,16 +25,6 @@ export const moistAirChart = {
     enthalpy: 'Enthalpy',
     specificVolume: 'Specific volume',
   },
-} as const;
-
-/** The families of lines, as a person switches them on and off. */
-export const familyNames = {
-  saturation: 'Saturation',
-  relativeHumidity: 'Relative humidity',
-  wetBulb: 'Wet bulb',
-  enthalpy: 'Enthalpy',
-  specificVolume: 'Specific volume',
-  grid: 'Grid',
 } as const;
 
 /** The chart told in sentences. */
