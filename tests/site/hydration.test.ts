@@ -28,22 +28,28 @@ test('coming alive takes no task over 50 ms, as the least of five loads', async 
   expect(Math.min(...longest)).toBeLessThanOrEqual(50);
 });
 
+// The store of the device is fetched beside the sheet: nobody waits for it to type or to read an answer.
 test.each([
-  ['the sheet', sheet],
-  ['the first page', ''],
-])('on %s the browser loads just the scripts that are weighed', async (_, path) => {
-  const { page } = await blank(phone);
-  const loaded: string[] = [];
-  page.on(
-    'request',
-    (request) => request.resourceType() === 'script' && loaded.push(new URL(request.url()).pathname.slice(1)),
-  );
-  await page.goto(inject('url') + path);
-  await ready(page);
-  await page.evaluate(() => new Promise((resolve) => requestIdleCallback(resolve)));
-  const weighed = closure(
-    inject('dist'),
-    scriptsOf(textOf(inject('dist'), `${path}index.html`)).map((url) => url.slice(1)),
-  );
-  expect(new Set(loaded)).toEqual(weighed);
-});
+  ['the sheet', sheet, 1],
+  ['the first page', '', 0],
+])(
+  'on %s the browser loads just the scripts that are weighed, and the store of the device',
+  async (_, path, stores) => {
+    const { page } = await blank(phone);
+    const loaded: string[] = [];
+    page.on(
+      'request',
+      (request) => request.resourceType() === 'script' && loaded.push(new URL(request.url()).pathname.slice(1)),
+    );
+    await page.goto(inject('url') + path);
+    await ready(page);
+    await page.evaluate(() => new Promise((resolve) => requestIdleCallback(resolve)));
+    const weighed = closure(
+      inject('dist'),
+      scriptsOf(textOf(inject('dist'), `${path}index.html`)).map((url) => url.slice(1)),
+    );
+    const isStore = (one: string) => /\/storage\.[\w-]+\.js$/.test(one);
+    expect(loaded.filter(isStore)).toHaveLength(stores);
+    expect(new Set(loaded.filter((one) => !isStore(one)))).toEqual(weighed);
+  },
+);

@@ -9,6 +9,7 @@ import { Folds } from './Folds.tsx';
 import { HangTogether } from './HangTogether.tsx';
 import { isDesk, workingAsked } from './model.ts';
 import { nextStep } from './nextStep.ts';
+import { SheetBlock } from './SheetBlock.tsx';
 
 /** What stands below the sentences once something is measured. */
 export function Results() {
@@ -26,6 +27,7 @@ export function Results() {
       <CoolingAndDrying />
       <HangTogether />
       <Folds />
+      {isDesk.value && <SheetBlock />}
     </>
   );
 }

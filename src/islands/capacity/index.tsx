@@ -53,7 +53,7 @@ export function CapacitySheet() {
       </div>
       <Answer />
       {measured && <Margin />}
-      {measured && <SheetBlock />}
+      {measured && !isDesk.value && <SheetBlock />}
       <Bar />
       {refused.value && <AskCopy />}
     </div>
