@@ -19,7 +19,7 @@ const base = process.env.BASE ?? '/';
 const late =
   /sources?Labels|sources\.ts|\/job\/(demo|state|csv|process|encode|decode|link|storage|database|schema)|\/words\/en\/(results|remarks|working|identity|margin|figures|notices|sheetPage|moistAir|home|lessons|reference|sections)|\/calc\/(index|mix)/;
 const first =
-  /\/node_modules\/(preact|@preact\/signals|@preact\/signals-core)\/|\/src\/(calc|job|words)\/|\/src\/parts\/(Field|Choices|Step|Echo|Mark)\.|\/src\/islands\/(store|keep|fields|opening|show|lazy|early|QuantityField|ChoiceField|JobLine)\./;
+  /\/node_modules\/(preact|@preact\/signals|@preact\/signals-core)\/|\/src\/(calc|job|words)\/|\/src\/parts\/(Field|Choices|Step|Echo|Mark)\.|\/src\/islands\/(store|jobStore|keep|fields|opening|show|lazy|early|QuantityField|ChoiceField|JobLine)\./;
 const sheet =
   /\/src\/islands\/capacity\/(index|model|cells|cellProblem|travel|Bar|Answer|remarks|Remarks|StepFrame|start|steps\/\w+)\.|\/src\/islands\/(NoteField|LateFold)\.|\/src\/parts\/(AnswerBar|TextField|Select|Caution)\./;
 const oneBase = {

@@ -1,32 +1,48 @@
 import type { Problem } from './types.ts';
 
-/** Every way in which an argument can be bad, with its plain English for callers in code. */
-const reasons = {
-  notFinite: 'is not a finite number',
-  outOfRange: 'is outside its range',
-  aboveSaturation: 'is more water than air can hold there',
-  beyondEquations: 'leads to more water vapour than these equations cover',
-  wetBulbAboveDryBulb: 'is above the dry bulb',
-  wetBulbTooLow: 'is lower than that of perfectly dry air',
-  dewPointAboveDryBulb: 'is above the dry bulb',
-  enthalpyTooLow: 'is lower than that of perfectly dry air',
-  oneHumidityNeeded: 'must be one: give exactly one measure of humidity',
-  pressuresDiffer: 'is not the same in both streams',
-  fogged: 'is above saturation: the mixture is fog',
-  notPositive: 'must be above zero',
-  missing: 'is not given, and the table varies with it',
-  noRows: 'has no rows',
-  axisOnSomeRows: 'is stated on some rows only',
-  repeatedRow: 'is a row that stands there twice',
-  missingRow: 'does not fill the grid: a combination is missing',
-  sensibleAboveTotal: 'is above the total capacity',
-  notAscending: 'does not rise from one value of the axis to the next',
-  wrongLength: 'does not have one value for every point of the grid',
-  outsideTable: 'lies outside the table',
-  hole: 'lies where the printed table has no figure',
-} as const;
+/**
+ * Every way in which an argument can be bad. The codes are their own English for callers in code: a table of sentences would
+ * travel to every phone, where nobody reads it.
+ */
+export type CalcErrorCode =
+  | 'notFinite'
+  | 'outOfRange'
+  /** More water than air can hold there. */
+  | 'aboveSaturation'
+  /** Leads to more water vapour than these equations cover. */
+  | 'beyondEquations'
+  | 'wetBulbAboveDryBulb'
+  /** Lower than that of perfectly dry air. */
+  | 'wetBulbTooLow'
+  | 'dewPointAboveDryBulb'
+  /** Lower than that of perfectly dry air. */
+  | 'enthalpyTooLow'
+  /** Give exactly one measure of humidity. */
+  | 'oneHumidityNeeded'
+  /** The two streams do not have one pressure. */
+  | 'pressuresDiffer'
+  /** The mixture would be fog. */
+  | 'fogged'
+  | 'notPositive'
+  /** Not given, and the table varies with it. */
+  | 'missing'
+  | 'noRows'
+  /** The axis is stated on some rows only. */
+  | 'axisOnSomeRows'
+  | 'repeatedRow'
+  /** The rows do not fill the grid: a combination is missing. */
+  | 'missingRow'
+  | 'sensibleAboveTotal'
+  /** Does not rise from one value of the axis to the next. */
+  | 'notAscending'
+  /** Does not have one value for every point of the grid. */
+  | 'wrongLength'
+  | 'outsideTable'
+  /** Lies where the printed table has no figure. */
+  | 'hole';
 
-export type CalcErrorCode = keyof typeof reasons;
+/** The words of a code: "above saturation". */
+const spelled = (code: CalcErrorCode) => code.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
 
 /** A bad argument. `min` and `max` are the limits that it broke, in the unit of `value`. */
 export class CalcError extends RangeError {
@@ -38,7 +54,7 @@ export class CalcError extends RangeError {
   readonly max: number;
 
   constructor(code: CalcErrorCode, quantity: string, value: number, min: number, max: number) {
-    super(`${quantity} ${reasons[code]}: ${value} (allowed: ${min} to ${max})`);
+    super(`${quantity}: ${spelled(code)}, ${value} (allowed: ${min} to ${max})`);
     this.code = code;
     this.quantity = quantity;
     this.value = value;

@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { demoNotices } from '~/words/en/notices.ts';
+import { refused } from './jobStore.ts';
 import { startOwn, takeCopy } from './opening.ts';
-import { refused } from './store.ts';
 
 /** The demo is read-only: whoever types in it is asked what they would like instead. */
 export function AskCopy() {

@@ -1,7 +1,7 @@
 import { choices } from '~/job/choices.ts';
 import { Choices } from '~/parts/Choices.tsx';
 import { type AskedChoice, choiceWords } from '~/words/en/choices.ts';
-import { edit, job } from './store.ts';
+import { edit, job } from './jobStore.ts';
 
 interface Props {
   readonly of: AskedChoice;

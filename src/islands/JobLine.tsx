@@ -1,13 +1,14 @@
+import { entered } from '~/job/entered.ts';
 import { demoWords, sheet, visitorWords } from '~/words/en/sheet.ts';
+import { job, source } from './jobStore.ts';
 import { keeping, keptAt } from './keep.ts';
 import { clock, sizeText } from './show.ts';
-import { interpreted, job, source } from './store.ts';
 
 /** The first line of the sheet: which job, which size, and whether it is safe. */
 export function JobLine() {
   const own = job.value.notes.address?.trim() || sheet.unnamed;
   const name = { demo: demoWords.inBar, visitor: visitorWords.inBar, own }[source.value];
-  const nominal = interpreted.value.test.nominalCapacity;
+  const nominal = entered(job.value, 'nominalCapacity');
   const size = nominal === null ? '' : sizeText(nominal);
   return (
     <p class="job-line">

@@ -1,6 +1,6 @@
 import type { NoteKey } from '~/job/types.ts';
 import { TextField } from '~/parts/TextField.tsx';
-import { edit, job } from './store.ts';
+import { edit, job } from './jobStore.ts';
 
 /** One note of the job: words that change no figure. */
 export function NoteField({ of: key, name, long = false }: { of: NoteKey; name: string; long?: boolean }) {

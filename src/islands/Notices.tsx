@@ -1,9 +1,9 @@
 import type { StorageTrouble } from '~/job/storage.ts';
 import { Check } from '~/parts/Echo.tsx';
 import { demoNotices, storageWords } from '~/words/en/notices.ts';
+import { job, source } from './jobStore.ts';
 import { keeping } from './keep.ts';
 import { unread } from './opening.ts';
-import { job, source } from './store.ts';
 
 /** What has to be known before the first field: that figures are invented, or that nothing can be kept. */
 export function Notices() {

@@ -13,10 +13,12 @@ interface Props {
   readonly signed?: boolean;
   /** Leaves the sentence of what was understood to the caller, who shows one for several fields. */
   readonly quiet?: boolean;
+  /** The same figure stands at another place where it must differ. */
+  readonly equal?: boolean;
 }
 
 /** The field of one quantity of the job: what it shows, how it is read and where it is kept. */
-export function QuantityField({ of: key, name, hint, signed = false, quiet = false }: Props) {
+export function QuantityField({ of: key, name, hint, signed = false, quiet = false, equal = false }: Props) {
   const unit = shownUnit(key);
   const other = otherUnit(key, unit);
   const value = shownText(key, unit);
@@ -32,7 +34,7 @@ export function QuantityField({ of: key, name, hint, signed = false, quiet = fal
       value={value}
       unit={unitLabel(unit)}
       unitSpoken={typeInOther(unit, other)}
-      problem={problemOf(key)}
+      problem={problemOf(key, equal)}
       signed={signed}
       onInput={(text, input) => type(key, text, unit, input)}
       onBlur={leave}

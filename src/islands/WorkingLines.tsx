@@ -2,8 +2,8 @@ import { sourceLabels } from '~/calc/sourceLabels.ts';
 import type { Amount, Step } from '~/calc/types.ts';
 import { displayUnit, type UnitKey } from '~/job/units.ts';
 import { stepWords } from '~/words/en/working.ts';
+import { system } from './jobStore.ts';
 import { amountIn, joined } from './show.ts';
-import { system } from './store.ts';
 
 /** SI units in which the package works, where they differ from those that an SI reader is shown. */
 const worked: Readonly<Partial<Record<Amount['kind'], UnitKey>>> = { massFlow: 'kgPerS', power: 'watt' };

@@ -1,5 +1,5 @@
 /** How a quantity of the job is shown and typed, the same on every worksheet. */
-import { batch, computed, signal } from '@preact/signals';
+import { batch, signal } from '@preact/signals';
 import { typed } from '~/job/edit.ts';
 import { format, unitLabel, withUnit } from '~/job/format.ts';
 import { quantityOf, unitOf } from '~/job/quantities.ts';
@@ -8,7 +8,7 @@ import type { QuantityKey, System, UnitKey } from '~/job/types.ts';
 import { echoes } from '~/words/en/echoes.ts';
 import { type ProblemParts, problemWords } from '~/words/en/problems.ts';
 import { quantityWords } from '~/words/en/quantities.ts';
-import { edit, interpreted, job, system } from './store.ts';
+import { edit, job, system } from './jobStore.ts';
 
 /** The fields that are typed in the other system's unit, for as long as the page stands. */
 const flipped = signal<ReadonlySet<QuantityKey>>(new Set());
@@ -86,8 +86,6 @@ export function rest(): void {
   typing.value = null;
 }
 
-const problems = computed(() => new Map(interpreted.value.problems.map((problem) => [problem.key, problem])));
-
 const shortened = (text: string) => (text.length > 24 ? `${text.slice(0, 23)}…` : text);
 
 /** What the sentences about a field that cannot be used are made of. */
@@ -115,11 +113,15 @@ export function partsOf(key: QuantityKey, text: string, typedIn: UnitKey): Probl
   };
 }
 
-/** The sentence beside a field that cannot be used; `null` while it is being typed, or when there is nothing to say. */
-export function problemOf(key: QuantityKey): string | null {
-  const problem = problems.value.get(key);
-  if (!problem || typing.value === key) return null;
-  return problemWords[problem.code]?.(problemParts(key)) ?? problem.code;
+/**
+ * The sentence beside a field that cannot be used; `null` while it is being typed, or when there is nothing to say. `equal`:
+ * the sheet finds the figure in a place where it may not stand twice.
+ */
+export function problemOf(key: QuantityKey, equal = false): string | null {
+  if (typing.value === key) return null;
+  const found = readOf(key);
+  const code = found.state === 'bad' ? found.code : equal ? 'equal' : null;
+  return code && (problemWords[code]?.(problemParts(key)) ?? code);
 }
 
 /** What was understood, where that is not the bare face of what was typed. */

@@ -4,8 +4,8 @@ import { emptyJob } from '~/job/edit.ts';
 import { newId } from '~/job/newId.ts';
 import type { JobRefusal } from '~/job/schema.ts';
 import type { Job, System } from '~/job/types.ts';
+import { job, merge, show, source, system } from './jobStore.ts';
 import { keeping, noteResult, storage } from './keep.ts';
-import { job, merge, show, source, system } from './store.ts';
 
 /** Why the job kept here could not be read; `null` when it could. */
 export const unread = signal<JobRefusal | null>(null);

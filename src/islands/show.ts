@@ -3,7 +3,7 @@ import type { Amount, Kind } from '~/calc/types.ts';
 import { format, unitLabel } from '~/job/format.ts';
 import type { System, UnitKey } from '~/job/types.ts';
 import { differenceUnit, displayUnit, fromSi } from '~/job/units.ts';
-import { system } from './store.ts';
+import { system } from './jobStore.ts';
 
 /** A number and its unit apart, for ledgers. */
 export interface Shown {

@@ -1,81 +1,13 @@
 /**
- * The one mutable thing on a page. `edit` is the only way in; everything else follows from the job: text becomes SI in
- * `interpreted`, SI becomes results in `assessment`. The first render is the empty job on server and browser alike; the
- * kept job is loaded after hydration.
+ * The open job and what follows from it on a sheet: text becomes SI in `interpreted`, SI becomes results in `assessment`. A
+ * worksheet that needs no assessment takes the job alone, from `jobStore.ts`.
  */
-import { batch, computed, signal } from '@preact/signals';
+import { computed } from '@preact/signals';
 import { assess } from '../calc/assess.ts';
-import { applyEdits, emptyJob } from '../job/edit.ts';
 import { toTest } from '../job/toTest.ts';
-import type { Edit, Job, System } from '../job/types.ts';
-import { keep } from './keep.ts';
+import { job } from './jobStore.ts';
 
-/** A visitor came with a link: it may be worked on, and is kept when somebody asks for that. */
-export type Source = 'own' | 'demo' | 'visitor';
-
-const made = signal<Job>(emptyJob(''));
-/** Edits that a hand is still making: shown everywhere, kept nowhere. */
-const trial = signal<readonly Edit[]>([]);
-
-export const job = computed(() => applyEdits(made.value, trial.value));
-/** The demo is looked at, not written on. */
-export const source = signal<Source>('own');
-export const system = signal<System>('ip');
-/** False until the kept job has been looked for: nothing may be judged, or said to be missing, before that. */
-export const loaded = signal(false);
-/** Edits made before the kept job was there. */
-let early: readonly Edit[] = [];
-/** Whether somebody tried to change the demo. */
-export const refused = signal(false);
+export * from './jobStore.ts';
 
 export const interpreted = computed(() => toTest(job.value));
 export const assessment = computed(() => assess(interpreted.value.test));
-
-/** Applies edits and keeps them. False when the job is only to be looked at: the caller puts its field back. */
-export function edit(...edits: readonly Edit[]): boolean {
-  if (source.value === 'demo') {
-    refused.value = true;
-    return false;
-  }
-  batch(() => {
-    trial.value = [];
-    made.value = applyEdits(made.value, edits);
-  });
-  if (source.value === 'visitor') return true;
-  if (loaded.value) keep(made.value, edits);
-  else early = [...early, ...edits];
-  return true;
-}
-
-/** Shows edits while a hand still moves; `edit` makes the last of them, `takeBack` none. False when the job is only to be looked at. */
-export function tryOut(...edits: Edit[]): boolean {
-  if (source.value === 'demo') {
-    refused.value = true;
-    return false;
-  }
-  trial.value = edits;
-  return true;
-}
-
-export function takeBack(): void {
-  trial.value = [];
-}
-
-/** Puts another job on the page, whole. What was typed while it was being fetched is not lost. */
-export function show(next: Job, from: Source): void {
-  const typed = from === 'own' ? early : [];
-  early = [];
-  batch(() => {
-    trial.value = [];
-    made.value = applyEdits(next, typed);
-    source.value = from;
-    refused.value = false;
-    loaded.value = true;
-  });
-  if (typed.length > 0) keep(made.value, typed);
-}
-
-/** Edits made to the same job in another tab: applied here, not kept again. */
-export function merge(edits: readonly Edit[]): void {
-  made.value = applyEdits(made.value, edits);
-}

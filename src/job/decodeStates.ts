@@ -25,9 +25,6 @@ export type ReadLink =
 const longest = 6000;
 const longestName = 40;
 
-/** Whether a query is meant as a link to a chart. */
-export const isChartLink = (query: string): boolean => new URLSearchParams(query).has('v');
-
 /** The chart that a query describes, or why it describes none. Keys without a meaning are passed over. Never throws. */
 export function decodeStates(query: string): ReadLink {
   if (query.length > longest) return refuse('tooLong', '');

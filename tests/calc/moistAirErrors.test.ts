@@ -137,6 +137,6 @@ describe('toProblem', () => {
       min: 0,
       max: 1,
     });
-    expect(error.message).toBe('relativeHumidity is outside its range: 1.2 (allowed: 0 to 1)');
+    expect(error.message).toBe('relativeHumidity: out of range, 1.2 (allowed: 0 to 1)');
   });
 });

@@ -9,6 +9,7 @@ import { QuantityField } from '../QuantityField.tsx';
 import { capacityText, temperature } from '../show.ts';
 import { assessment, edit, job } from '../store.ts';
 import { Cells } from './Cells.tsx';
+import { isEqual } from './cellProblem.ts';
 import { cellsSaid, grid } from './cells.ts';
 
 const Heads = lazy(() => import('./Heads.tsx').then((module) => module.Heads));
@@ -49,7 +50,7 @@ function copySentence(here: Grid): string {
 function Block({ grid: here, block, onHead }: { grid: Grid; block: number; onHead: () => void }) {
   return (
     <>
-      {block === 1 && <QuantityField of="rating.airflowSecond" />}
+      {block === 1 && <QuantityField of="rating.airflowSecond" equal={isEqual('rating.airflowSecond')} />}
       <Cells grid={here} block={block} onHead={onHead} />
     </>
   );

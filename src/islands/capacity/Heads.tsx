@@ -5,6 +5,7 @@ import { quantityWords } from '~/words/en/quantities.ts';
 import { ChoiceField } from '../ChoiceField.tsx';
 import { QuantityField } from '../QuantityField.tsx';
 import { job, system } from '../store.ts';
+import { isEqual } from './cellProblem.ts';
 import { grid } from './cells.ts';
 
 const keys = ['rating.outdoorLow', 'rating.outdoorHigh', 'rating.wetBulbLow', 'rating.wetBulbHigh'] as const;
@@ -22,12 +23,12 @@ export function Heads() {
       <ChoiceField of="rating.series" only={values} assumed={ratingSeries(job.value)} />
       <div class="field-row">
         {keys.slice(0, 2).map((key) => (
-          <QuantityField key={key} of={key} name={quantityWords[key].name} signed />
+          <QuantityField key={key} of={key} name={quantityWords[key].name} equal={isEqual(key)} signed />
         ))}
       </div>
       <div class="field-row">
         {keys.slice(2).map((key) => (
-          <QuantityField key={key} of={key} name={quantityWords[key].name} />
+          <QuantityField key={key} of={key} name={quantityWords[key].name} equal={isEqual(key)} />
         ))}
       </div>
       <ChoiceField of="rating.unit" {...(grid.value.state === 'ready' && { assumed: unitChoice(grid.value.unit) })} />

@@ -3,7 +3,7 @@ import { MoistAirGround } from '~/charts/moistAir/MoistAirGround.tsx';
 import { Shapes, Strokes, Words } from '~/charts/moistAir/Shapes.tsx';
 import { airChart } from '~/words/en/moistAir.ts';
 import { CrossHair } from './CrossHair.tsx';
-import { drawnAlone, listedProcess, markOf, namesOf, ownProcess } from './drawings.ts';
+import { drawnAlone, listedProcess, markOf, namesOf, ownDrawing } from './drawings.ts';
 import { Handle } from './Handle.tsx';
 import { Paper } from './Paper.tsx';
 import { points, processes } from './points.ts';
@@ -41,7 +41,7 @@ function Ground() {
 function Processes() {
   const paper = frame.value;
   if (!paper) return null;
-  const own = ownProcess(paper);
+  const own = ownDrawing(paper);
   return (
     <g class="air-processes" aria-hidden="true">
       {processes.value.map((process) => (
@@ -61,7 +61,7 @@ function Processes() {
 function Points() {
   const paper = frame.value;
   if (!paper) return null;
-  const alone = drawnAlone(ownProcess(paper) !== null);
+  const alone = drawnAlone(ownDrawing(paper) !== null);
   return (
     <g class="air-points" aria-hidden="true">
       {alone.map((point) => (

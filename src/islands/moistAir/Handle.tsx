@@ -3,7 +3,7 @@ import { useRef } from 'preact/hooks';
 import type { ChartFrame } from '~/charts/moistAir/frame.ts';
 import { displayUnit, fromSi } from '~/job/units.ts';
 import { airChart } from '~/words/en/moistAir.ts';
-import { edit, system } from '../store.ts';
+import { edit, system } from '../jobStore.ts';
 import { placeOn } from './drawings.ts';
 import { measureOf, stride } from './keys.ts';
 import { drop, editsTo, follow, giveUp, take } from './move.ts';

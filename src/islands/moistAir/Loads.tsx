@@ -3,8 +3,8 @@ import type { Process, ProcessKind, ProcessResult } from '~/job/processes.ts';
 import { Echo } from '~/parts/Echo.tsx';
 import { Ledger, type LedgerLine } from '~/parts/Ledger.tsx';
 import { processWords } from '~/words/en/moistAir.ts';
+import { system } from '../jobStore.ts';
 import { capacity, inUnitOf, percent, type Shown } from '../show.ts';
-import { system } from '../store.ts';
 import { nameOfPoint } from './points.ts';
 import { WorkingFold } from './WorkingFold.tsx';
 

@@ -9,7 +9,7 @@ import { TextField } from '~/parts/TextField.tsx';
 import { airChart, stateWords } from '~/words/en/moistAir.ts';
 import { CellField } from '../CellField.tsx';
 import { shownUnit, typing } from '../fields.ts';
-import { edit, job, system } from '../store.ts';
+import { edit, job, system } from '../jobStore.ts';
 import { AirProblem } from './AirProblem.tsx';
 import { nameOfState, stateCode } from './points.ts';
 import { spokenAir } from './said.ts';

@@ -3,12 +3,12 @@ import { addState, freeKey } from '~/job/stateEdits.ts';
 import { Ledger } from '~/parts/Ledger.tsx';
 import { Step } from '~/parts/Step.tsx';
 import { airChart, processWords, stateWords } from '~/words/en/moistAir.ts';
-import { jobProcess } from '../jobProcess.ts';
+import { edit, job, system } from '../jobStore.ts';
 import { capacityText } from '../show.ts';
-import { edit, job, system } from '../store.ts';
 import { JobAir } from './JobAir.tsx';
 import { ownLoads } from './Loads.tsx';
 import { NamedAir } from './NamedAir.tsx';
+import { ownProcess } from './own.ts';
 import { ProcessStep } from './ProcessStep.tsx';
 import { points, processes, states } from './points.ts';
 import { HeightFold } from './Title.tsx';
@@ -76,7 +76,7 @@ function AddProcess() {
 
 /** The job's own process, which its sheet works out; here its loads stand beside the picture. */
 function JobProcess() {
-  const process = jobProcess.value;
+  const process = ownProcess.value;
   if (!process?.load) return null;
   const { load } = process;
   return (

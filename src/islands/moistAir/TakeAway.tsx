@@ -5,7 +5,7 @@ import { type CsvProblem, statesCsv, statesFromCsv } from '~/job/statesCsv.ts';
 import { Check, Echo } from '~/parts/Echo.tsx';
 import { pasteProblem, take } from '~/words/en/moistAirTake.ts';
 import { demoWords } from '~/words/en/sheet.ts';
-import { edit, job, system } from '../store.ts';
+import { edit, job, system } from '../jobStore.ts';
 import { everything } from './drawings.ts';
 import { chartJob, isInvented, points, pressure } from './points.ts';
 import { titleText } from './Title.tsx';

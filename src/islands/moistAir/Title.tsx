@@ -4,8 +4,8 @@ import { unitOf } from '~/job/quantities.ts';
 import { Check } from '~/parts/Echo.tsx';
 import { airChart } from '~/words/en/moistAir.ts';
 import { demoWords } from '~/words/en/sheet.ts';
+import { system } from '../jobStore.ts';
 import { QuantityField } from '../QuantityField.tsx';
-import { system } from '../store.ts';
 import { chartJob, isInvented, points, pressure, pressureFits, pressures } from './points.ts';
 import { pressureText, spokenAir } from './said.ts';
 

@@ -10,12 +10,12 @@ import { processDrawing } from '~/charts/moistAir/processDrawing.ts';
 import { processWords } from '~/charts/moistAir/processWords.ts';
 import { type Drawing, type Pen, pathOf, type Stroke, tenth, type Word } from '~/charts/moistAir/shapes.ts';
 import type { Process } from '~/job/processes.ts';
-import { jobProcess } from '../jobProcess.ts';
-import { type ChartPoint, points, pressureFits, processes } from './points.ts';
+import { ownProcess } from './own.ts';
+import { type ChartPoint, points, processes } from './points.ts';
 
 /** The job's own process, with its figures; nothing while one of its ends is missing. */
-export function ownProcess(frame: ChartFrame): Drawing | null {
-  const process = pressureFits.value ? jobProcess.value : null;
+export function ownDrawing(frame: ChartFrame): Drawing | null {
+  const process = ownProcess.value;
   if (!process) return null;
   const words = processWords(frame.system, process);
   if (process.load) return processDrawing(frame, process, words);
@@ -64,7 +64,7 @@ export function namesOf(frame: ChartFrame, of: readonly ChartPoint[]): readonly 
 
 /** All of it in one, for a file. */
 export function everything(frame: ChartFrame): Drawing {
-  const own = ownProcess(frame);
+  const own = ownDrawing(frame);
   const alone = drawnAlone(own !== null);
   const listed = processes.value.map((process) => listedProcess(frame, process));
   return {

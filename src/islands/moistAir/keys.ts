@@ -8,7 +8,7 @@ import type { PointKey } from '~/job/processes.ts';
 import { quantityOf, unitOf } from '~/job/quantities.ts';
 import type { HumidityMeasure } from '~/job/states.ts';
 import { fromSi, toSi } from '~/job/units.ts';
-import { job, system } from '../store.ts';
+import { job, system } from '../jobStore.ts';
 import { states } from './points.ts';
 
 /** The steps of a key, in tenths of a unit: across in temperature, up in humidity; or to an end of the chart. */

@@ -5,7 +5,7 @@ import type { PointKey } from '~/job/processes.ts';
 import { moveJobAir, moveState } from '~/job/stateEdits.ts';
 import { isStateKey } from '~/job/states.ts';
 import type { Edit } from '~/job/types.ts';
-import { edit, job, system, takeBack, tryOut } from '../store.ts';
+import { edit, job, system, takeBack, tryOut } from '../jobStore.ts';
 import { states } from './points.ts';
 import { holding, openStep } from './view.ts';
 

@@ -9,7 +9,7 @@ import { isMovable } from '~/job/stateEdits.ts';
 import { jobAir, type NamedState, namedStates } from '~/job/states.ts';
 import type { Entered, Job } from '~/job/types.ts';
 import { processWords, stateWords } from '~/words/en/moistAir.ts';
-import { job, source } from '../store.ts';
+import { job, source } from '../jobStore.ts';
 
 export interface ChartPoint {
   readonly key: PointKey;

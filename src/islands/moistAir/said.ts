@@ -6,8 +6,8 @@ import type { HumidityMeasure } from '~/job/states.ts';
 import type { UnitKey } from '~/job/types.ts';
 import { displayUnit } from '~/job/units.ts';
 import { readingWords } from '~/words/en/moistAir.ts';
+import { system } from '../jobStore.ts';
 import { inUnitOf, type Shown } from '../show.ts';
-import { system } from '../store.ts';
 
 /** A figure of a state to the digits of its field. */
 export function figure(measure: 'dryBulb' | HumidityMeasure, si: number): string {

@@ -1,8 +1,9 @@
 /** What the air chart does once it stands: it opens the job that the address asks for, a link as a visitor. */
 import { signal } from '@preact/signals';
-import { decodeStates, isChartLink, type LinkRefusal } from '~/job/decodeStates.ts';
+import type { LinkRefusal } from '~/job/decodeStates.ts';
+import { show, system } from '../jobStore.ts';
 import { follow, open } from '../opening.ts';
-import { show, system } from '../store.ts';
+import { fetchOwn } from './own.ts';
 import { families, inClass, isFamily, view } from './view.ts';
 
 /** Why the link of this page could not be read, and which part of it; `null` when it could, or when there was none. */
@@ -14,12 +15,12 @@ export function start(): () => void {
   if (matchMedia('(max-width: 48em)').matches) view.value = 'process';
   const asked = new URLSearchParams(location.search).get('class');
   if (asked !== null) inClass.value = Number(/^[1-9]\d{0,5}$/.exec(asked)?.[0] ?? 1);
-  void openChart(location.search);
+  void openChart(location.search).then(fetchOwn);
   return unfollow;
 }
 
 async function openChart(query: string): Promise<void> {
-  const link = isChartLink(query) ? decodeStates(query) : null;
+  const link = new URLSearchParams(query).has('v') ? (await import('~/job/decodeStates.ts')).decodeStates(query) : null;
   if (link?.ok) {
     const { job, families: named, system: of } = link.chart;
     if (named) families.value = named.filter(isFamily);

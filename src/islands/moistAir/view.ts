@@ -4,9 +4,9 @@ import { allFamilies, chartLines, type Family, firstFamilies } from '~/charts/mo
 import { type AirPoint, type ChartFrame, chartFrame, type View } from '~/charts/moistAir/frame.ts';
 import { pointsOf } from '~/charts/moistAir/process.ts';
 import type { PointKey, ProcessKey } from '~/job/processes.ts';
-import { jobProcess } from '../jobProcess.ts';
-import { system } from '../store.ts';
-import { points, pressure, pressureFits } from './points.ts';
+import { system } from '../jobStore.ts';
+import { ownProcess } from './own.ts';
+import { points, pressure } from './points.ts';
 
 /** Px that the drawing has; nothing is drawn before they are known. */
 export const width = signal(0);
@@ -39,7 +39,7 @@ let last: { readonly asked: Asked; readonly of: string; readonly frame: ChartFra
  * for another size, view, pressure or system, and when a point lies outside it.
  */
 export const frame = computed((): ChartFrame | null => {
-  const own = pressureFits.value && jobProcess.value;
+  const own = ownProcess.value;
   const around: readonly AirPoint[] = [...points.value.map(({ air }) => air), ...(own ? pointsOf(own) : [])];
   const asked: Asked = {
     system: system.value,
@@ -49,7 +49,7 @@ export const frame = computed((): ChartFrame | null => {
     letter: large.value ? 21 : 14,
   };
   // A close-up is made around its points: for other points it is another one.
-  const of = asked.view === 'process' ? points.value.map(({ key }) => key).join() : '';
+  const of = asked.view === 'process' ? [own !== null, ...points.value.map(({ key }) => key)].join() : '';
   if (asked.width === 0) return null;
   const held = holding.value !== null;
   if (last && (held || (last.of === of && isSame(last.asked, asked) && around.every(within(last.frame))))) {

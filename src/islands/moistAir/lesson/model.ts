@@ -5,7 +5,7 @@ import { moistAir } from '~/calc/moistAir.ts';
 import type { MoistAir } from '~/calc/types.ts';
 import { chartLines, type Family } from '~/charts/moistAir/families.ts';
 import { chartFrame } from '~/charts/moistAir/frame.ts';
-import { system } from '../../store.ts';
+import { system } from '../../jobStore.ts';
 import { pressure } from '../points.ts';
 import { families, large, width } from '../view.ts';
 import { figureOf, type Question, questionOf } from './questions.ts';
