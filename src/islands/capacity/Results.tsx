@@ -2,6 +2,8 @@ import { ShareScale } from '~/charts/ShareScale.tsx';
 import { Ledger, type LedgerLine } from '~/parts/Ledger.tsx';
 import { results } from '~/words/en/results.ts';
 import type { WorkingGroup } from '~/words/en/working.ts';
+import { LateFold } from '../LateFold.tsx';
+import { lazy } from '../lazy.tsx';
 import { capacity, percent } from '../show.ts';
 import { assessment, interpreted } from '../store.ts';
 import { CoolingAndDrying } from './CoolingAndDrying.tsx';
@@ -10,6 +12,8 @@ import { HangTogether } from './HangTogether.tsx';
 import { isDesk, workingAsked } from './model.ts';
 import { nextStep } from './nextStep.ts';
 import { SheetBlock } from './SheetBlock.tsx';
+
+const AirChart = lazy(() => import('./AirChart.tsx').then((module) => module.AirChart));
 
 /** What stands below the sentences once something is measured. */
 export function Results() {
@@ -25,8 +29,19 @@ export function Results() {
         <p>{nextStep.value}</p>
       </section>
       <CoolingAndDrying />
+      {isDesk.value && (
+        <section>
+          <h2>{results.coilDoes}</h2>
+          <AirChart />
+        </section>
+      )}
       <HangTogether />
       <Folds />
+      {!isDesk.value && (
+        <LateFold summary={results.airChart}>
+          <AirChart />
+        </LateFold>
+      )}
       {isDesk.value && <SheetBlock />}
     </>
   );
