@@ -13,6 +13,7 @@ async function printed(page: Page): Promise<string> {
 async function openDemo(options = desk): Promise<Page> {
   const page = await open(`${sheet}?demo`, options);
   await page.locator('.invented').waitFor();
+  await page.locator('.title-block').waitFor();
   return page;
 }
 

@@ -1,7 +1,8 @@
 import { effect } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { AnswerBar } from '~/parts/AnswerBar.tsx';
-import { demoWords, sheet } from '~/words/en/sheet.ts';
+import { jobLine } from '~/words/en/jobLine.ts';
+import { sheet } from '~/words/en/sheet.ts';
 import { typing } from '../fields.ts';
 import { source } from '../store.ts';
 import { bar, openStep } from './model.ts';
@@ -13,7 +14,7 @@ let last: Element | null = null;
 export function Bar() {
   const { big, after, sentence, small, field } = bar.value;
   useEffect(followFocus, []);
-  const prefix = source.value === 'demo' ? `${demoWords.inBar} · ` : '';
+  const prefix = source.value === 'demo' ? `${jobLine.demo} · ` : '';
   return (
     <AnswerBar
       big={

@@ -6,8 +6,9 @@ import { isDesk } from './model.ts';
 /** Runs once after hydration. Returns what is to be undone when the page goes. */
 export function start(): () => void {
   const wide = matchMedia('(min-width: 68.75em)');
+  // Paper is narrower than the screen that it is printed from: what is printed stays as it was seen.
   const width = () => {
-    isDesk.value = wide.matches;
+    if (!matchMedia('print').matches) isDesk.value = wide.matches;
   };
   takeEarly();
   width();

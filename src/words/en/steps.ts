@@ -17,7 +17,7 @@ export const airflowStep = {
   choose: 'Choose one',
   change: 'Change',
   price: (percent: string) => `Not knowing costs up to ${percent} either way.`,
-  blower: 'Blower and barometer',
+  blower: 'Barometer, and where the blower is',
 } as const;
 
 export const outdoorsStep = {
@@ -35,7 +35,7 @@ export const ratingStep = {
   extend: 'Carry the table on all the same',
   refuse: 'Stop carrying the table on',
   of: (done: number, all: number) => `${done} of ${all} figures`,
-  blowerFold: 'Blower’s heat in the rating',
+  blowerFold: 'Blower’s heat: in the rating, and here',
 } as const;
 
 export const sureStep = {

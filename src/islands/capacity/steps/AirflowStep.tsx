@@ -49,10 +49,7 @@ export function AirflowStep() {
       <Remarks about="airflow" />
       <details class="fold">
         <summary>{airflowStep.blower}</summary>
-        <div class="field-row">
-          <QuantityField of="barometer" />
-          <QuantityField of="blower.power" />
-        </div>
+        <QuantityField of="barometer" />
         <ChoiceField of="blower.place" assumed={interpreted.value.test.blower.place} />
       </details>
     </StepFrame>

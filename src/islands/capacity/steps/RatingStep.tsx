@@ -38,7 +38,10 @@ export function RatingStep() {
       <Beyond />
       <details class="fold">
         <summary>{ratingStep.blowerFold}</summary>
-        <QuantityField of="rating.blowerPower" />
+        <div class="field-row">
+          <QuantityField of="rating.blowerPower" />
+          <QuantityField of="blower.power" />
+        </div>
       </details>
     </StepFrame>
   );
