@@ -6,28 +6,12 @@ import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
 import { rehypeBaseLinks } from './src/build/baseLinks.mjs';
 import { calcModule } from './src/build/calcModule.mjs';
+import { codeSplitting } from './src/build/files.mjs';
 import { rehypeNoBreakUnits } from './src/build/noBreakUnits.mjs';
 import { offline } from './src/build/offline.mjs';
 import { rehypeTableAlign } from './src/build/tableAlign.mjs';
 
 const base = process.env.BASE ?? '/';
-
-/**
- * What every worksheet needs from its first moment goes into one file: it compresses a tenth better than in pieces. What is
- * fetched when it is first needed stays out of it.
- */
-const late =
-  /sources?Labels|sources\.ts|\/job\/(demo|state|csv|process|encode|decode|link|storage|database|schema)|\/words\/en\/(results|remarks|working|identity|margin|figures|notices|sheetPage|moistAir|home|lessons|reference|sections)|\/calc\/(index|mix)/;
-const first =
-  /\/node_modules\/(preact|@preact\/signals|@preact\/signals-core)\/|\/src\/(calc|job|words)\/|\/src\/parts\/(Field|Choices|Step|Echo|Mark)\.|\/src\/islands\/(store|jobStore|keep|fields|opening|show|lazy|early|QuantityField|ChoiceField|JobLine)\./;
-const sheet =
-  /\/src\/islands\/capacity\/(index|model|cells|cellProblem|travel|Bar|Answer|remarks|Remarks|StepFrame|start|steps\/\w+)\.|\/src\/islands\/(NoteField|LateFold)\.|\/src\/parts\/(AnswerBar|TextField|Select|Caution)\./;
-const oneBase = {
-  groups: [
-    { name: 'base', test: (id) => first.test(id) && !late.test(id) },
-    { name: 'sheet', test: (id) => sheet.test(id) },
-  ],
-};
 
 export default defineConfig({
   site: process.env.SITE ?? 'https://example.test',
@@ -56,7 +40,7 @@ export default defineConfig({
       client: {
         build: {
           modulePreload: false,
-          rolldownOptions: { output: { codeSplitting: oneBase } },
+          rolldownOptions: { output: { codeSplitting } },
         },
       },
     },

@@ -1,4 +1,3 @@
-import { heatDryAir, heatVapor } from './constants.ts';
 import { standardVolumeFlow } from './dryAirFlow.ts';
 import { within } from './errors.ts';
 import { limits } from './limits.ts';
@@ -46,11 +45,6 @@ export function defaultBlowerPower(dryAirFlow: number, t?: Trace): number {
     source: 'blowerDefault',
   });
   return power;
-}
-
-/** Temperature rise, K, of a dry-air flow (kg/s) with humidity ratio W that takes up `heat` (W). */
-export function temperatureRise(heat: number, dryAirFlow: number, humidityRatio: number): number {
-  return heat / (dryAirFlow * (heatDryAir + heatVapor * humidityRatio));
 }
 
 /** Blower heat that a table has already taken off, W: all of it in a net table, none in a gross one. */

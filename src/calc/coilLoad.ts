@@ -1,9 +1,9 @@
 import { apparatus, type CoilProcess } from './apparatus.ts';
-import { temperatureRise } from './blowerHeat.ts';
 import { traceApparatus, traceLoad } from './coilTrace.ts';
 import { heatDryAir, heatVapor, heatWater } from './constants.ts';
 import { CalcError, within } from './errors.ts';
 import { limits } from './limits.ts';
+import { temperatureRise } from './temperatureRise.ts';
 import type { BlowerPlace, CoilLoad, MoistAir, Trace } from './types.ts';
 
 export interface CoilReadings {

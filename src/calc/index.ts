@@ -1,7 +1,7 @@
 export { type Apparatus, apparatus, type CoilProcess } from './apparatus.ts';
 export { assess } from './assess.ts';
 export { standardPressure } from './atmosphere.ts';
-export { blowerHeat, blowerInside, defaultBlower, defaultBlowerPower, temperatureRise } from './blowerHeat.ts';
+export { blowerHeat, blowerInside, defaultBlower, defaultBlowerPower } from './blowerHeat.ts';
 export { type CoilReadings, coilLoad, coilProcess } from './coilLoad.ts';
 export { bypassAtFlow, type CoilDuty, type LeavingAir, leavingAir, ratedApparatus } from './coilModel.ts';
 export * from './constants.ts';
@@ -23,6 +23,7 @@ export { type Known, type Source, type SourceKey, sources } from './sources.ts';
 export { specificVolume } from './specificVolume.ts';
 export { axisOrder } from './tableCheck.ts';
 export { tableRemarks } from './tableRemarks.ts';
+export { temperatureRise } from './temperatureRise.ts';
 export type * from './types.ts';
 export * from './units.ts';
 export { humidityRatioFromWetBulb, wetBulb } from './wetBulb.ts';

@@ -1,9 +1,9 @@
 import { sourceLabels } from '~/calc/sourceLabels.ts';
 import type { Amount, Step } from '~/calc/types.ts';
-import { displayUnit, type UnitKey } from '~/job/units.ts';
+import { displayUnit, fromSi, type UnitKey } from '~/job/units.ts';
 import { stepWords } from '~/words/en/working.ts';
 import { system } from './jobStore.ts';
-import { amountIn, joined } from './show.ts';
+import { inUnitOf, joined, type Shown } from './show.ts';
 
 /** SI units in which the package works, where they differ from those that an SI reader is shown. */
 const worked: Readonly<Partial<Record<Amount['kind'], UnitKey>>> = { massFlow: 'kgPerS', power: 'watt' };
@@ -44,4 +44,40 @@ function Line({ step }: { step: Step }) {
       </p>
     </li>
   );
+}
+
+/** Digits that working shows of each unit: enough to follow the arithmetic by hand. */
+const workingDecimals: Readonly<Partial<Record<UnitKey, number>>> = {
+  degF: 2,
+  degC: 2,
+  degFStep: 2,
+  degCStep: 2,
+  percent: 2,
+  watt: 0,
+  btuh: 0,
+  kgPerS: 4,
+  lbPerHour: 2,
+  gPerKg: 3,
+  grainsPerLb: 2,
+  m3PerKg: 4,
+  ft3PerLb: 3,
+  kgPerM3: 4,
+  kpa: 3,
+  one: 4,
+};
+
+/** An amount of working. A constant too small for its decimals is written in powers of ten. */
+function amountIn({ value }: Amount, unit: UnitKey): Shown {
+  const shown = inUnitOf(value, unit, workingDecimals[unit] ?? 3);
+  const lost = value !== 0 && Math.abs(fromSi(value, unit)) < 0.001;
+  return lost ? { ...shown, number: powers(fromSi(value, unit)) } : shown;
+}
+
+function powers(value: number): string {
+  const [digits = '', exponent = ''] = value.toExponential(3).split('e');
+  const raised = exponent
+    .replace(/\d/g, (digit) => '⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(digit)] ?? '')
+    .replace('-', '⁻')
+    .replace('+', '');
+  return `${digits.replace('-', '−')} · 10${raised}`;
 }

@@ -71,42 +71,6 @@ function plain(value: number, decimals: number): string {
 /** Airflow for each ton, or for each kilowatt. */
 export const perCapacity = (si: number) => joined(inUnitOf(si, system.value === 'ip' ? 'cfmPerTon' : 'lsPerKw', 0));
 
-/** Digits that working shows of each unit: enough to follow the arithmetic by hand. */
-const workingDecimals: Readonly<Partial<Record<UnitKey, number>>> = {
-  degF: 2,
-  degC: 2,
-  degFStep: 2,
-  degCStep: 2,
-  percent: 2,
-  watt: 0,
-  btuh: 0,
-  kgPerS: 4,
-  lbPerHour: 2,
-  gPerKg: 3,
-  grainsPerLb: 2,
-  m3PerKg: 4,
-  ft3PerLb: 3,
-  kgPerM3: 4,
-  kpa: 3,
-  one: 4,
-};
-
-/** An amount of working. A constant too small for its decimals is written in powers of ten. */
-export function amountIn({ value }: Amount, unit: UnitKey): Shown {
-  const shown = inUnitOf(value, unit, workingDecimals[unit] ?? 3);
-  const lost = value !== 0 && Math.abs(fromSi(value, unit)) < 0.001;
-  return lost ? { ...shown, number: powers(fromSi(value, unit)) } : shown;
-}
-
-function powers(value: number): string {
-  const [digits = '', exponent = ''] = value.toExponential(3).split('e');
-  const raised = exponent
-    .replace(/\d/g, (digit) => '⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(digit)] ?? '')
-    .replace('-', '⁻')
-    .replace('+', '');
-  return `${digits.replace('-', '−')} · 10${raised}`;
-}
-
 /** An amount of a remark: rounded for a sentence. */
 export function remarkAmount({ kind, value }: Amount): Shown {
   if (kind === 'power' && Math.abs(value) >= 2000) return capacity(value);

@@ -1,8 +1,7 @@
 /** The limits of the probes: a ± stands with the readings it was typed for, and one figure holds for both probes. */
-import { withOwnUnit } from './edit.ts';
 import { type Read, readLimit } from './read.ts';
 import type { Measured } from './readings.ts';
-import type { Edit, Job, UnitKey } from './types.ts';
+import type { Job } from './types.ts';
 import { differenceUnit, toSi } from './units.ts';
 
 const places = ['entering', 'leaving'] as const;
@@ -35,15 +34,4 @@ export function probeLimit(job: Job, what: Measured): { readonly si: number; rea
   const typed = readProbeLimits(job, what).flatMap(({ read }) => (read.state === 'read' ? [read.si] : []));
   const assumed = typed.length < places.length;
   return { si: Math.max(...typed, ...(assumed ? [usualProbeLimits[what]] : [])), assumed };
-}
-
-/** The edits for a ± typed for both probes, in the unit of a reading; '' takes it back. */
-export function limitEdits(job: Job, what: Measured, text: string, unit: UnitKey): readonly Edit[] {
-  return places.map((place): Edit => {
-    const key = `${place}.${what}` as const;
-    const { limit: _, ...kept } = job.entered[key] ?? { text: '', unit, origin: 'typed' };
-    if (text === '') return { slot: 'entered', key, to: kept.text === '' ? undefined : kept };
-    const limit = kept.unit === unit ? text : withOwnUnit(text, differenceUnit(unit));
-    return { slot: 'entered', key, to: { ...kept, limit } };
-  });
 }

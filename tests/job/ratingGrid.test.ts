@@ -1,7 +1,7 @@
 import { describe, expect, it, test } from 'vitest';
 import { applyEdits } from '../../src/job/edit.ts';
+import { setCell } from '../../src/job/ratingEdits.ts';
 import { type Grid, ratingGrid } from '../../src/job/ratingGrid.ts';
-import { setCell } from '../../src/job/ratingTable.ts';
 import type { Job, System } from '../../src/job/types.ts';
 import { atFahrenheit, jobWith } from './jobs.ts';
 

@@ -1,6 +1,7 @@
 import { describe, expect, it, test } from 'vitest';
 import { applyEdits } from '../../src/job/edit.ts';
-import { limitEdits, probeLimit } from '../../src/job/probeLimits.ts';
+import { limitEdits } from '../../src/job/probeLimitEdits.ts';
+import { probeLimit } from '../../src/job/probeLimits.ts';
 import { addReading, listedReadings, meanReading, removeReading } from '../../src/job/readings.ts';
 import type { Job } from '../../src/job/types.ts';
 import { jobWith } from './jobs.ts';

@@ -1,7 +1,7 @@
 import { ColumnScale, RowScale } from '~/charts/CellScale.tsx';
+import { setCell } from '~/job/ratingEdits.ts';
 import type { Cell, Grid } from '~/job/ratingGrid.ts';
 import type { Head } from '~/job/ratingHeads.ts';
-import { setCell } from '~/job/ratingTable.ts';
 import { Check } from '~/parts/Echo.tsx';
 import { Field } from '~/parts/Field.tsx';
 import { figureWords } from '~/words/en/figures.ts';

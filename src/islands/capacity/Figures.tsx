@@ -9,8 +9,8 @@ import { QuantityField } from '../QuantityField.tsx';
 import { capacityText, temperature } from '../show.ts';
 import { assessment, edit, job } from '../store.ts';
 import { Cells } from './Cells.tsx';
-import { isEqual } from './cellProblem.ts';
 import { cellsSaid, grid } from './cells.ts';
+import { isEqual } from './isEqual.ts';
 
 const Heads = lazy(() => import('./Heads.tsx').then((module) => module.Heads));
 

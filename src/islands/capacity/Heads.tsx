@@ -5,8 +5,8 @@ import { quantityWords } from '~/words/en/quantities.ts';
 import { ChoiceField } from '../ChoiceField.tsx';
 import { QuantityField } from '../QuantityField.tsx';
 import { job, system } from '../store.ts';
-import { isEqual } from './cellProblem.ts';
 import { grid } from './cells.ts';
+import { isEqual } from './isEqual.ts';
 
 const keys = ['rating.outdoorLow', 'rating.outdoorHigh', 'rating.wetBulbLow', 'rating.wetBulbHigh'] as const;
 

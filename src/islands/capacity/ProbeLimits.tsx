@@ -1,5 +1,6 @@
 import { unitLabel } from '~/job/format.ts';
-import { limitEdits, probeLimit } from '~/job/probeLimits.ts';
+import { limitEdits } from '~/job/probeLimitEdits.ts';
+import { probeLimit } from '~/job/probeLimits.ts';
 import { type Measured, measuredHere } from '~/job/readings.ts';
 import { differenceUnit } from '~/job/units.ts';
 import { Field } from '~/parts/Field.tsx';

@@ -1,12 +1,11 @@
 /** The sentence beside a figure of the maker's table that cannot be used. */
 import { quantityOf } from '~/job/quantities.ts';
 import type { Cell, Grid } from '~/job/ratingGrid.ts';
-import type { QuantityKey, UnitKey } from '~/job/types.ts';
+import type { UnitKey } from '~/job/types.ts';
 import { type ProblemParts, problemWords } from '~/words/en/problems.ts';
 import { quantityWords } from '~/words/en/quantities.ts';
 import { ratingStep } from '~/words/en/steps.ts';
 import { inUnitOf, joined } from '../show.ts';
-import { interpreted } from '../store.ts';
 
 const decimals = (unit: UnitKey) => (unit === 'btuh' ? 0 : 1);
 
@@ -40,7 +39,3 @@ export function cellName(
   const name = quantityWords[`rating.${quantity}`].name;
   return ratingStep.cellName(name, grid.outdoors[outdoors]?.label ?? '', grid.wetBulbs[wetBulb]?.label ?? '');
 }
-
-/** Whether the same figure stands twice where two must differ: at two heads, or for two blocks. */
-export const isEqual = (key: QuantityKey): boolean =>
-  interpreted.value.problems.some((problem) => problem.key === key && problem.code === 'equal');

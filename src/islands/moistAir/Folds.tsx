@@ -1,23 +1,23 @@
-import { useState } from 'preact/hooks';
 import { href } from '~/parts/href.ts';
 import { airChart } from '~/words/en/moistAir.ts';
-import { lesson } from '~/words/en/moistAirLesson.ts';
-import { take } from '~/words/en/moistAirTake.ts';
+import { LateFold } from '../LateFold.tsx';
 import { lazy } from '../lazy.tsx';
-import { PointTable } from './PointTable.tsx';
 import { inClass } from './view.ts';
 
-const TakeAway = lazy(() => import('./TakeAway.tsx').then((module) => module.TakeAway));
+const PointTable = lazy(() => import('./late/index.ts').then((late) => late.PointTable));
+const TakeAway = lazy(() => import('./late/TakeAway.tsx').then((module) => module.TakeAway));
 
 /** What is seldom needed: the points as a table, files and links, questions for a class. */
 export function Folds() {
   return (
     <section class="folds">
       <PointTable />
-      <TakeFold />
+      <LateFold summary={airChart.takeFold}>
+        <TakeAway />
+      </LateFold>
       <details class="fold">
-        <summary>{lesson.fold}</summary>
-        <p>{lesson.lead}</p>
+        <summary>{airChart.classFold}</summary>
+        <p>{airChart.classLead}</p>
         <p class="tools">
           <button
             type="button"
@@ -26,22 +26,11 @@ export function Folds() {
               inClass.value = 1;
             }}
           >
-            {lesson.begin}
+            {airChart.classBegin}
           </button>
           <a href={href('/worksheets/moist-air/blank/')}>{airChart.blank}</a>
         </p>
       </details>
     </section>
-  );
-}
-
-/** Fetched when it is opened for the first time. */
-function TakeFold() {
-  const [seen, see] = useState(false);
-  return (
-    <details class="fold" onToggle={(event) => event.currentTarget.open && see(true)}>
-      <summary>{take.fold}</summary>
-      {seen && <TakeAway />}
-    </details>
   );
 }

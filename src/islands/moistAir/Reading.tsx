@@ -1,18 +1,13 @@
 import { useEffect, useState } from 'preact/hooks';
-import { moistAir } from '~/calc/moistAir.ts';
 import type { MoistAir } from '~/calc/types.ts';
-import { formatNumber } from '~/job/format.ts';
-import { quantityOf } from '~/job/quantities.ts';
-import { read } from '~/job/read.ts';
-import type { Cell } from '~/job/states.ts';
-import type { System } from '~/job/types.ts';
-import { fromSi } from '~/job/units.ts';
 import { readingWords } from '~/words/en/moistAir.ts';
-import { CellField } from '../CellField.tsx';
-import { shownUnit } from '../fields.ts';
-import { airOfSpot, points, pressure } from './points.ts';
+import { LateFold } from '../LateFold.tsx';
+import { lazy } from '../lazy.tsx';
+import { airOfSpot, points } from './points.ts';
 import { allSaid, properties, propertyOf } from './said.ts';
 import { cross, openStep } from './view.ts';
+
+const ReadHere = lazy(() => import('./late/index.ts').then((late) => late.ReadHere));
 
 /** All properties of the air under the cross-hair, or of the point whose step is open. */
 export function Reading() {
@@ -44,7 +39,9 @@ export function Reading() {
           );
         })}
       </dl>
-      <ReadHere />
+      <LateFold summary={readingWords.fold}>
+        <ReadHere />
+      </LateFold>
       <Said air={spot && air ? air : null} />
     </section>
   );
@@ -66,60 +63,5 @@ function Said({ air }: { air: MoistAir | null }) {
     <p class="spoken" role="status">
       {said}
     </p>
-  );
-}
-
-type Typed = { readonly dryBulb?: string; readonly relativeHumidity?: string };
-
-/** The place of the cross-hair by its figures. */
-function ReadHere() {
-  // Texts that are being typed; once they are read, the fields follow the cross-hair.
-  const [typed, type] = useState<Typed>({});
-  const spot = cross.value;
-  const air = spot && airOfSpot(spot);
-  const cellOf = (what: keyof Typed): Cell => {
-    const key = `state.${what}` as const;
-    const unit = shownUnit(key);
-    const decimals = quantityOf(key).decimals[unit === quantityOf(key).ip ? 'ip' : 'si'];
-    const shown = air ? formatNumber(fromSi(air[what], unit), decimals) : '';
-    const text = typed[what] ?? shown;
-    return { text, unit, read: read(text, key, unit) };
-  };
-  const write = (what: keyof Typed) => (text: string, _: System) => {
-    const now = { dryBulb: cellOf('dryBulb').text, relativeHumidity: cellOf('relativeHumidity').text, [what]: text };
-    const [t, humidity] = (['dryBulb', 'relativeHumidity'] as const).map((one) =>
-      read(now[one], `state.${one}`, shownUnit(`state.${one}`)),
-    );
-    type(now);
-    if (t?.state === 'read' && humidity?.state === 'read') {
-      put(moistAir({ dryBulb: t.si, relativeHumidity: humidity.si, pressure: pressure.value }));
-    }
-    return true;
-  };
-  return (
-    <details class="fold">
-      <summary>{readingWords.fold}</summary>
-      <div
-        class="field-row"
-        onFocusOut={(event) => {
-          if (spot && !event.currentTarget.contains(event.relatedTarget as Node | null)) type({});
-        }}
-      >
-        <CellField
-          id="cross-dryBulb"
-          of="state.dryBulb"
-          name={readingWords.dryBulb}
-          cell={cellOf('dryBulb')}
-          onText={write('dryBulb')}
-        />
-        <CellField
-          id="cross-humidity"
-          of="state.relativeHumidity"
-          name={readingWords.humidity}
-          cell={cellOf('relativeHumidity')}
-          onText={write('relativeHumidity')}
-        />
-      </div>
-    </details>
   );
 }

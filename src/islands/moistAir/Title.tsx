@@ -1,12 +1,10 @@
 import { entered } from '~/job/entered.ts';
 import { format, withUnit } from '~/job/format.ts';
 import { unitOf } from '~/job/quantities.ts';
-import { Check } from '~/parts/Echo.tsx';
+import { jobLine } from '~/words/en/jobLine.ts';
 import { airChart } from '~/words/en/moistAir.ts';
-import { demoWords } from '~/words/en/sheet.ts';
 import { system } from '../jobStore.ts';
-import { QuantityField } from '../QuantityField.tsx';
-import { chartJob, isInvented, points, pressure, pressureFits, pressures } from './points.ts';
+import { chartJob, isInvented, points, pressure } from './points.ts';
 import { pressureText, spokenAir } from './said.ts';
 
 /** For which pressure the chart is drawn, and what is on it. */
@@ -23,7 +21,7 @@ export function Title() {
 
 /** The title line of the chart, on the page and on a file of it. */
 export function titleText(withOrigin = true): string {
-  const invented = withOrigin && isInvented.value ? `${demoWords.inBar}. ` : '';
+  const invented = withOrigin && isInvented.value ? `${jobLine.demo}. ` : '';
   return `${invented}${airChart.pressure(pressureText(pressure.value))}, ${placeText()}`;
 }
 
@@ -33,20 +31,4 @@ function placeText(): string {
   if (height === null) return airChart.seaLevel;
   const unit = unitOf('altitude', system.value);
   return airChart.height(withUnit(format(height, unit, 0), unit));
-}
-
-/** Height and barometer of the job. */
-export function HeightFold() {
-  return (
-    <details class="fold">
-      <summary>{airChart.heightFold}</summary>
-      <div class="field-row">
-        <QuantityField of="altitude" signed />
-        <QuantityField of="barometer" />
-      </div>
-      {!pressureFits.value && (
-        <Check>{airChart.pressureStays(pressureText(pressures[1]), pressureText(pressures[0]))}</Check>
-      )}
-    </details>
-  );
 }

@@ -1,17 +1,19 @@
 import { useEffect } from 'preact/hooks';
-import { AskCopy } from '../AskCopy.tsx';
+import { refused, source } from '../jobStore.ts';
 import { lazy } from '../lazy.tsx';
-import { Notices } from '../Notices.tsx';
+import { noticed } from '../opening.ts';
 import { Chart } from './Chart.tsx';
 import { Folds } from './Folds.tsx';
 import { Reading } from './Reading.tsx';
 import { Steps } from './Steps.tsx';
-import { start } from './start.ts';
+import { refusedLink, start } from './start.ts';
 import { Title } from './Title.tsx';
 import { Toolbar } from './Toolbar.tsx';
-import { Visitor } from './Visitor.tsx';
 import { inClass } from './view.ts';
 
+const AskCopy = lazy(() => import('../AskCopy.tsx').then((module) => module.AskCopy));
+const Notices = lazy(() => import('../Notices.tsx').then((module) => module.Notices));
+const Visitor = lazy(() => import('./late/index.ts').then((late) => late.Visitor));
 const Lesson = lazy(() => import('./lesson/Lesson.tsx').then((module) => module.Lesson));
 
 /** The air chart: the picture, what can be read from it, its points and its processes. In class it is a question instead. */
@@ -21,8 +23,8 @@ export function AirChart() {
   return (
     <div class="air">
       <div class="air-main">
-        <Notices />
-        <Visitor />
+        {noticed.value && <Notices />}
+        {(source.value === 'visitor' || refusedLink.value) && <Visitor />}
         <figure class="air-figure">
           <Title />
           <Chart />
@@ -32,7 +34,7 @@ export function AirChart() {
         <Folds />
       </div>
       <Steps />
-      <AskCopy />
+      {refused.value && <AskCopy />}
     </div>
   );
 }

@@ -1,8 +1,5 @@
 /** Words of the questions at the air chart. Nothing here may give an answer away before “Show”. */
 export const lesson = {
-  fold: 'In class',
-  lead: 'A question at the chart: say first, then see. Guesses are kept nowhere.',
-  begin: 'Ask a question',
   leave: 'Back to my points',
   number: (seed: number) => `Question ${seed}`,
   air: (dryBulb: string, humidity: string) => `${dryBulb} and ${humidity}`,

@@ -2,7 +2,6 @@
 import type { BadCode } from '../../job/read.ts';
 
 export const take = {
-  fold: 'Take it away, bring it in',
   svg: 'Save the picture (SVG)',
   csv: 'Save the table (CSV)',
   link: 'Copy link',

@@ -1,18 +1,14 @@
 /** Words of the capacity sheet itself: its steps, its bar, its buttons. */
 export const sheet = {
   title: 'Measured cooling',
-  unnamed: 'New job',
   identity: 'The job and the system',
   openAll: 'Open all steps',
   closeAll: 'One step at a time',
   anotherReading: 'Another reading',
   note: 'Note',
   noteOn: (step: string) => `Note: ${step.toLowerCase()}`,
-  saved: (time: string) => `Saved ${time}`,
-  notSaved: 'Not saved',
   next: 'Next',
   toAnswer: 'Answer',
-  size: (tons: string) => tons,
 } as const;
 
 export const stepNames = {
@@ -54,12 +50,4 @@ export const barWords = {
   noVerdict: 'No verdict',
   cannotBe: 'Check the readings',
   cannotBeSmall: 'together they describe air that cannot be',
-} as const;
-
-export const demoWords = {
-  inBar: 'Demo, invented',
-} as const;
-
-export const visitorWords = {
-  inBar: 'From a link',
 } as const;

@@ -3,18 +3,19 @@ import type { Process, ProcessKind, ProcessResult } from '~/job/processes.ts';
 import { Echo } from '~/parts/Echo.tsx';
 import { Ledger, type LedgerLine } from '~/parts/Ledger.tsx';
 import { processWords } from '~/words/en/moistAir.ts';
-import { system } from '../jobStore.ts';
-import { capacity, inUnitOf, percent, type Shown } from '../show.ts';
-import { nameOfPoint } from './points.ts';
+import { processSteps } from '~/words/en/moistAirSteps.ts';
+import { system } from '../../jobStore.ts';
+import { capacity, inUnitOf, percent, type Shown } from '../../show.ts';
+import { nameOfPoint } from '../points.ts';
 import { WorkingFold } from './WorkingFold.tsx';
 
 /** What a process comes to: heat in or out and water out for its airflow, or per mass of dry air while none is stated. */
 export function Loads({ process, result }: { process: Process; result: ProcessResult }) {
-  const caption = processWords.loads(processWords.kinds[process.kind]);
+  const caption = processSteps.loads(processWords.kinds[process.kind]);
   if (process.kind === 'mixing') {
     return (
       <>
-        <Echo>{processWords.adiabatic}</Echo>
+        <Echo>{processSteps.adiabatic}</Echo>
         <Ledger caption={caption} lines={mixed(process, result)} />
         <WorkingFold of={process.key} />
       </>
@@ -23,7 +24,7 @@ export function Loads({ process, result }: { process: Process; result: ProcessRe
   return (
     <>
       <Ledger caption={caption} lines={result.load ? ownLoads(result.load, process.kind) : perMass(process, result)} />
-      {!result.load && <Echo>{processWords.typeAirflow}</Echo>}
+      {!result.load && <Echo>{processSteps.typeAirflow}</Echo>}
       {result.load && <WorkingFold of={process.key} />}
     </>
   );
@@ -33,7 +34,7 @@ const massFlow = (si: number): Shown =>
   inUnitOf(si, system.value === 'ip' ? 'lbPerHour' : 'kgPerS', system.value === 'ip' ? 0 : 3);
 const water = (si: number): Shown =>
   si < 1e-9 ? none : inUnitOf(si, system.value === 'ip' ? 'lbPerHour' : 'kgPerHour', 1);
-const none: Shown = { number: processWords.none, unit: '' };
+const none: Shown = { number: processSteps.none, unit: '' };
 /** A watt of a kilowatt is rounding, not heat. */
 const heat = (watts: number, of: number): Shown => (Math.abs(watts) < 1e-6 * Math.abs(of) ? none : capacity(watts));
 
@@ -42,25 +43,25 @@ export function ownLoads(load: CoilLoad, kind: Exclude<ProcessKind, 'mixing'> = 
   const sign = kind === 'heating' ? -1 : 1;
   const [unit, decimals] = system.value === 'ip' ? (['btuh', 0] as const) : (['kw', 2] as const);
   const lines: LedgerLine[] = [
-    { name: processWords.total[kind], ...capacity(sign * load.total) },
-    { name: processWords.sensible, ...heat(sign * load.sensible, load.total) },
-    { name: processWords.latent, ...heat(sign * load.latent, load.total) },
+    { name: processSteps.total[kind], ...capacity(sign * load.total) },
+    { name: processSteps.sensible, ...heat(sign * load.sensible, load.total) },
+    { name: processSteps.latent, ...heat(sign * load.latent, load.total) },
   ];
-  if (kind !== 'heating') lines.push({ name: processWords.condensate, ...water(load.condensate) });
+  if (kind !== 'heating') lines.push({ name: processSteps.condensate, ...water(load.condensate) });
   if (load.condensate > 1e-9) {
-    lines.push({ name: processWords.condensateHeat, ...inUnitOf(load.condensateEnthalpy, unit, decimals) });
+    lines.push({ name: processSteps.condensateHeat, ...inUnitOf(load.condensateEnthalpy, unit, decimals) });
   }
-  return [...lines, { name: processWords.dryAir, ...massFlow(load.dryAirFlow) }];
+  return [...lines, { name: processSteps.dryAir, ...massFlow(load.dryAirFlow) }];
 }
 
 function perMass({ kind }: Process, { start, end }: ProcessResult): LedgerLine[] {
   const sign = kind === 'heating' ? -1 : 1;
   const unit = system.value === 'ip' ? 'btuPerLbStep' : 'kjPerKg';
   const lines: LedgerLine[] = [
-    { name: processWords.total[kind], ...inUnitOf(sign * (start.enthalpy - end.enthalpy), unit, 2) },
+    { name: processSteps.total[kind], ...inUnitOf(sign * (start.enthalpy - end.enthalpy), unit, 2) },
   ];
   const dried = start.humidityRatio - end.humidityRatio;
-  if (kind === 'drying') lines.push({ name: processWords.condensate, ...ratio(dried) });
+  if (kind === 'drying') lines.push({ name: processSteps.condensate, ...ratio(dried) });
   return lines;
 }
 
@@ -72,18 +73,18 @@ function mixed(process: Process, { share, dryAirFlow, end }: ProcessResult): Led
   return [
     ...names.map((name, index) => {
       const [number = '', unit = ''] = percent(shares[index] ?? 0).split('\u00a0');
-      return { name: processWords.share(name), number, unit };
+      return { name: processSteps.share(name), number, unit };
     }),
     ...properties(end),
-    { name: processWords.dryAir, ...massFlow(dryAirFlow ?? 0) },
+    { name: processSteps.dryAir, ...massFlow(dryAirFlow ?? 0) },
   ];
 }
 
 function properties(air: MoistAir): LedgerLine[] {
   const unit = system.value === 'ip' ? 'degF' : 'degC';
   return [
-    { name: processWords.mixedDryBulb, ...inUnitOf(air.dryBulb, unit) },
-    { name: processWords.mixedWetBulb, ...inUnitOf(air.wetBulb, unit) },
-    { name: processWords.mixedHumidity, ...inUnitOf(air.relativeHumidity, 'percent', 1) },
+    { name: processSteps.mixedDryBulb, ...inUnitOf(air.dryBulb, unit) },
+    { name: processSteps.mixedWetBulb, ...inUnitOf(air.wetBulb, unit) },
+    { name: processSteps.mixedHumidity, ...inUnitOf(air.relativeHumidity, 'percent', 1) },
   ];
 }

@@ -1,8 +1,8 @@
 import type { Step } from '~/calc/types.ts';
 import { type ProcessKey, traceProcess } from '~/job/processes.ts';
 import { results } from '~/words/en/results.ts';
-import { WorkingLines } from '../WorkingLines.tsx';
-import { chartJob } from './points.ts';
+import { WorkingLines } from '../../WorkingLines.tsx';
+import { chartJob } from '../points.ts';
 
 /** The loads of a process in their steps. */
 export function Working({ of }: { of: ProcessKey }) {

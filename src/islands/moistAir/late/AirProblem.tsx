@@ -1,7 +1,7 @@
 import type { MoistAir, Outcome } from '~/calc/types.ts';
 import { Check } from '~/parts/Echo.tsx';
-import { airProblems, notDrawn } from '~/words/en/moistAir.ts';
-import { figure } from './said.ts';
+import { airProblems, notDrawn } from '~/words/en/moistAirSteps.ts';
+import { figure } from '../said.ts';
 
 /** Why two figures that can be read are no air together. What is wrong with one of them stands at its field. */
 export function AirProblem({ outcome }: { outcome: Outcome<MoistAir> }) {

@@ -1,7 +1,8 @@
 import { unitLabel } from '~/job/format.ts';
-import { readingWords, tableWords } from '~/words/en/moistAir.ts';
-import { points, pressure } from './points.ts';
-import { pressureText, properties, propertyOf, unitOfProperty } from './said.ts';
+import { readingWords } from '~/words/en/moistAir.ts';
+import { tableWords } from '~/words/en/moistAirSteps.ts';
+import { points, pressure } from '../points.ts';
+import { pressureText, properties, propertyOf, unitOfProperty } from '../said.ts';
 
 const columns = properties.filter((property) => property !== 'vaporPressure');
 

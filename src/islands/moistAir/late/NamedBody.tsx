@@ -4,48 +4,34 @@ import { type Cell, type HumidityMeasure, humidityMeasures, type NamedState, typ
 import type { System } from '~/job/types.ts';
 import { Echo } from '~/parts/Echo.tsx';
 import { Select } from '~/parts/Select.tsx';
-import { Step } from '~/parts/Step.tsx';
 import { TextField } from '~/parts/TextField.tsx';
-import { airChart, stateWords } from '~/words/en/moistAir.ts';
-import { CellField } from '../CellField.tsx';
-import { shownUnit, typing } from '../fields.ts';
-import { edit, job, system } from '../jobStore.ts';
+import { pointWords } from '~/words/en/moistAirSteps.ts';
+import { CellField } from '../../CellField.tsx';
+import { shownUnit, typing } from '../../fields.ts';
+import { edit, job, system } from '../../jobStore.ts';
+import { nameOfState } from '../points.ts';
 import { AirProblem } from './AirProblem.tsx';
-import { nameOfState, stateCode } from './points.ts';
-import { spokenAir } from './said.ts';
-import { openStep } from './view.ts';
 
 /** The measure that somebody wants to give, while its field is still empty. */
 const wanted = signal<Readonly<Partial<Record<StateKey, HumidityMeasure>>>>({});
 
 /** A named state: its name and its two figures. */
-export function NamedAir({ state }: { state: NamedState }) {
+export function NamedBody({ state }: { state: NamedState }) {
   const { key, air } = state;
   const measure = state.measure ?? wanted.value[key] ?? 'relativeHumidity';
   const name = nameOfState(state);
   const write = (column: StateColumn) => (text: string, of: System) =>
     edit(...setState(job.value, key, { ...(isHumidity(column) ? noHumidity : {}), [column]: text }, of));
-  const summary = air.ok ? spokenAir(air.value, measure) : air.problem ? stateWords.check : stateWords.empty;
   const choose = (to: HumidityMeasure) => {
     if (air.ok) edit(...giveAs(job.value, key, to, air.value, system.value));
     else edit(...setState(job.value, key, noHumidity, system.value));
     wanted.value = { ...wanted.value, [key]: to };
   };
   return (
-    <Step
-      id={`point-${key}`}
-      number={stateCode(key)}
-      name={name}
-      summary={summary}
-      open={openStep.value === key}
-      fixed={false}
-      onToggle={() => {
-        openStep.value = openStep.value === key ? null : key;
-      }}
-    >
+    <>
       <TextField
         id={`state-${key}-name`}
-        name={stateWords.name}
+        name={pointWords.name}
         value={state.name}
         onInput={(text, field) => {
           if (!write('name')(text.slice(0, 40), system.value)) field.value = state.name;
@@ -66,11 +52,11 @@ export function NamedAir({ state }: { state: NamedState }) {
         />
       </div>
       {typing.value?.startsWith(`state-${key}`) ? null : <AirProblem outcome={air} />}
-      {air.ok && <Echo>{airChart.move}</Echo>}
+      {air.ok && <Echo>{pointWords.move}</Echo>}
       <Select
         id={`state-${key}-measure`}
-        ask={stateWords.giveAs}
-        options={stateWords.measures}
+        ask={pointWords.giveAs}
+        options={pointWords.measures}
         value={measure}
         open=""
         onChoose={(value, select) => {
@@ -80,10 +66,10 @@ export function NamedAir({ state }: { state: NamedState }) {
       />
       <div class="tools">
         <button type="button" class="plain-button" onClick={() => edit(...removeState(job.value, key))}>
-          {stateWords.remove(name)}
+          {pointWords.remove(name)}
         </button>
       </div>
-    </Step>
+    </>
   );
 }
 

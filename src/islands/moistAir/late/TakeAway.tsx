@@ -3,13 +3,13 @@ import { standalone } from '~/charts/moistAir/standalone.ts';
 import { encodeStates } from '~/job/encodeStates.ts';
 import { type CsvProblem, statesCsv, statesFromCsv } from '~/job/statesCsv.ts';
 import { Check, Echo } from '~/parts/Echo.tsx';
+import { jobLine } from '~/words/en/jobLine.ts';
 import { pasteProblem, take } from '~/words/en/moistAirTake.ts';
-import { demoWords } from '~/words/en/sheet.ts';
-import { edit, job, system } from '../jobStore.ts';
-import { everything } from './drawings.ts';
-import { chartJob, isInvented, points, pressure } from './points.ts';
-import { titleText } from './Title.tsx';
-import { families, frame, lines, usualFamilies } from './view.ts';
+import { edit, job, system } from '../../jobStore.ts';
+import { everything } from '../drawings.ts';
+import { chartJob, isInvented, points, pressure } from '../points.ts';
+import { titleText } from '../Title.tsx';
+import { families, frame, lines, usualFamilies } from '../view.ts';
 
 /** The picture as a file, the points as a table and as a link; and a table brought in. */
 export function TakeAway() {
@@ -32,7 +32,7 @@ export function TakeAway() {
 function savePicture(): void {
   const paper = frame.value;
   if (!paper) return;
-  const note = isInvented.value ? { note: `${demoWords.inBar}.` } : {};
+  const note = isInvented.value ? { note: `${jobLine.demo}.` } : {};
   const text = standalone(paper, lines.value, everything(paper), { title: titleText(false), ...note });
   save(text, 'image/svg+xml', 'svg');
 }

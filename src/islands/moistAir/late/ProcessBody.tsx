@@ -5,38 +5,27 @@ import type { Cell } from '~/job/states.ts';
 import type { QuantityKey } from '~/job/types.ts';
 import { Check, Echo } from '~/parts/Echo.tsx';
 import { Select } from '~/parts/Select.tsx';
-import { Step } from '~/parts/Step.tsx';
-import { processProblems, processWords } from '~/words/en/moistAir.ts';
-import { CellField } from '../CellField.tsx';
-import { typing } from '../fields.ts';
-import { edit, job, system } from '../jobStore.ts';
-import { capacityText, temperature } from '../show.ts';
+import { processWords } from '~/words/en/moistAir.ts';
+import { processProblems, processSteps } from '~/words/en/moistAirSteps.ts';
+import { CellField } from '../../CellField.tsx';
+import { typing } from '../../fields.ts';
+import { edit, job, system } from '../../jobStore.ts';
+import { temperature } from '../../show.ts';
+import { nameOfPoint, points, processes, processNumber, states } from '../points.ts';
 import { Loads } from './Loads.tsx';
-import { nameOfPoint, points, processes, processNumber, states } from './points.ts';
-import { openStep } from './view.ts';
 
 /** One process: what happens, between which points, with how much air, and what it comes to. */
-export function ProcessStep({ process }: { process: Process }) {
+export function ProcessBody({ process }: { process: Process }) {
   const { key, kind, outcome } = process;
   const number = processNumber(key);
-  const name = processWords.name(number);
+  const name = processSteps.name(number);
   const write = (column: ProcessColumn) => (text: string) =>
     edit(...setProcess(job.value, key, { [column]: text }, system.value));
   return (
-    <Step
-      id={`process-${key}`}
-      number={number}
-      name={processWords.kinds[kind]}
-      summary={summaryOf(process)}
-      open={openStep.value === key}
-      fixed={false}
-      onToggle={() => {
-        openStep.value = openStep.value === key ? null : key;
-      }}
-    >
+    <>
       <Select
         id={`process-${key}-kind`}
-        ask={processWords.kind}
+        ask={processSteps.kind}
         options={Object.fromEntries(processKinds.map((one) => [one, processWords.kinds[one]]))}
         value={kind}
         open=""
@@ -49,7 +38,7 @@ export function ProcessStep({ process }: { process: Process }) {
         {kind === 'mixing' && <PointSelect process={process} column="with" onChoose={write('with')} />}
         {kind === 'drying' && <PointSelect process={process} column="to" onChoose={write('to')} />}
         {(kind === 'heating' || kind === 'cooling') && (
-          <Figure process={process} column="endDryBulb" of="state.dryBulb" name={processWords.endDryBulb} />
+          <Figure process={process} column="endDryBulb" of="state.dryBulb" name={processSteps.endDryBulb} />
         )}
       </div>
       <div class="field-row">
@@ -57,29 +46,22 @@ export function ProcessStep({ process }: { process: Process }) {
           process={process}
           column="airflow"
           of="process.airflow"
-          name={kind === 'mixing' ? processWords.firstAirflow : processWords.airflow}
+          name={kind === 'mixing' ? processSteps.firstAirflow : processSteps.airflow}
         />
         {kind === 'mixing' && (
-          <Figure process={process} column="secondAirflow" of="process.airflow" name={processWords.secondAirflow} />
+          <Figure process={process} column="secondAirflow" of="process.airflow" name={processSteps.secondAirflow} />
         )}
       </div>
-      <Echo>{processWords.flowHint}</Echo>
+      <Echo>{processSteps.flowHint}</Echo>
       {typing.value?.startsWith(`process-${key}`) ? null : <Said process={process} />}
       {outcome.ok && <Loads process={process} result={outcome.value} />}
       <div class="tools">
         <button type="button" class="plain-button" onClick={() => edit(...removeProcess(job.value, key))}>
-          {processWords.remove(name)}
+          {processSteps.remove(name)}
         </button>
       </div>
-    </Step>
+    </>
   );
-}
-
-/** The load, or where it ends. */
-function summaryOf({ outcome }: Process): string {
-  if (!outcome.ok) return outcome.problem ? processWords.check : processWords.waitingPoint;
-  const { load, end } = outcome.value;
-  return load ? capacityText(Math.abs(load.total)) : temperature(end.dryBulb);
 }
 
 /** What is missing, or why it cannot be. */
@@ -88,7 +70,7 @@ function Said({ process: { outcome } }: { process: Process }) {
   const { problem, waiting } = outcome;
   const [first] = waiting;
   if (!problem)
-    return <Echo>{(processWords.waiting as Record<string, string>)[first ?? ''] ?? processWords.waitingPoint}</Echo>;
+    return <Echo>{(processSteps.waiting as Record<string, string>)[first ?? ''] ?? processWords.waiting}</Echo>;
   const say = processProblems[problem.code];
   return say ? <Check>{say(temperature(problem.code === 'belowDewPoint' ? problem.min : problem.max))}</Check> : null;
 }
@@ -105,10 +87,10 @@ function PointSelect({ process, column, onChoose }: PointSelectProps) {
   return (
     <Select
       id={`process-${process.key}-${column}`}
-      ask={{ from: processWords.from, with: processWords.with, to: processWords.to }[column]}
+      ask={{ from: processSteps.from, with: processSteps.with, to: processSteps.to }[column]}
       options={options}
       value={value !== undefined && value in options ? value : undefined}
-      open={processWords.choose}
+      open={processSteps.choose}
       onChoose={(text, select) => {
         if (!onChoose(text)) select.value = value ?? '';
       }}

@@ -1,8 +1,8 @@
 import { Check } from '~/parts/Echo.tsx';
 import { linkProblems, visitor } from '~/words/en/moistAirTake.ts';
-import { source } from '../jobStore.ts';
-import { takeCopy } from '../opening.ts';
-import { refusedLink } from './start.ts';
+import { source } from '../../jobStore.ts';
+import { takeCopy } from '../../opening.ts';
+import { refusedLink } from '../start.ts';
 
 /** What came with a link: that it is not kept yet, or why it could not be read. */
 export function Visitor() {

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { ProcessKey } from '~/job/processes.ts';
-import { processWords } from '~/words/en/moistAir.ts';
-import { lazy } from '../lazy.tsx';
+import { processSteps } from '~/words/en/moistAirSteps.ts';
+import { lazy } from '../../lazy.tsx';
 
 const Working = lazy<{ of: ProcessKey }>(() => import('./Working.tsx').then((module) => module.Working));
 
@@ -10,7 +10,7 @@ export function WorkingFold({ of }: { of: ProcessKey }) {
   const [seen, see] = useState(false);
   return (
     <details class="fold" onToggle={(event) => event.currentTarget.open && see(true)}>
-      <summary>{processWords.working}</summary>
+      <summary>{processSteps.working}</summary>
       {seen && <Working of={of} />}
     </details>
   );
