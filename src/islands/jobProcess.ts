@@ -1,8 +1,12 @@
-/** What the coil of the job does to the air, for a chart: both readings, the load, and the blower's step. */
+/** What the coil of the job does to the air, for a chart: both readings and how sure they are, the load, the blower's step. */
 import { computed } from '@preact/signals';
 import { blowerHere } from '~/calc/blowers.ts';
 import type { ChartProcess } from '~/charts/moistAir/process.ts';
+import type { ReadingUncertainty } from '~/charts/moistAir/region.ts';
 import { assessment, interpreted } from './store.ts';
+
+/** A limit is the half-width of a rectangular distribution; its standard uncertainty is that over the root of three (JCGM 100, 4.3.7). */
+const standard = (limit: number) => limit / Math.sqrt(3);
 
 /** `null` until both states of the air are there. */
 export const jobProcess = computed((): ChartProcess | null => {
@@ -11,5 +15,15 @@ export const jobProcess = computed((): ChartProcess | null => {
   const load = measured.ok ? measured.value : null;
   const { test } = interpreted.value;
   const blower = load && { heat: blowerHere(test, load.dryAirFlow), place: test.blower.place };
-  return { entering: entering.value, leaving: leaving.value, load, blower };
+  const uncertainty = { entering: ofProbe(), leaving: ofProbe() };
+  return { entering: entering.value, leaving: leaving.value, load, blower, uncertainty };
 });
+
+/** How sure each of the two readings of a probe is; both probes have the same limits. */
+function ofProbe(): ReadingUncertainty {
+  const { entering, probeLimits } = interpreted.value.test;
+  const dryBulb = standard(probeLimits.dryBulb);
+  return entering.wetBulb === null
+    ? { dryBulb, humidity: standard(probeLimits.relativeHumidity), measure: 'relativeHumidity' }
+    : { dryBulb, humidity: standard(probeLimits.wetBulb), measure: 'wetBulb' };
+}
