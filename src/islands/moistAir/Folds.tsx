@@ -12,10 +12,10 @@ export function Folds() {
   return (
     <section class="folds">
       <PointTable />
-      <LateFold summary={airChart.takeFold}>
+      <LateFold summary={airChart.takeFold} kind="air-take">
         <TakeAway />
       </LateFold>
-      <details class="fold">
+      <details class="fold air-class">
         <summary>{airChart.classFold}</summary>
         <p>{airChart.classLead}</p>
         <p class="tools">

@@ -3,6 +3,9 @@ import { useEffect, useRef } from 'preact/hooks';
 import { type AirPoint, airUnder, type ChartFrame } from '~/charts/moistAir/frame.ts';
 import { width } from './view.ts';
 
+/** 174 mm: what Letter and A4 both have room for. */
+const sheetWidth = 658;
+
 interface Props {
   readonly frame: ChartFrame | null;
   readonly name: string;
@@ -21,7 +24,21 @@ export function Paper({ frame, name, svg, onPlace, children }: Props) {
       if (wide > 0) width.value = wide;
     });
     if (box.current) watch.observe(box.current);
-    return () => watch.disconnect();
+    let before = 0;
+    const print = () => {
+      before = width.value;
+      width.value = sheetWidth;
+    };
+    const printed = () => {
+      width.value = before;
+    };
+    addEventListener('beforeprint', print);
+    addEventListener('afterprint', printed);
+    return () => {
+      watch.disconnect();
+      removeEventListener('beforeprint', print);
+      removeEventListener('afterprint', printed);
+    };
   }, []);
   const tell = (event: PointerEvent, over: boolean) => {
     if (!frame || !svg.current || !onPlace || event.buttons > (over ? 0 : 1)) return;

@@ -1,30 +1,45 @@
 /** What stands on the chart besides its lines: the points with their names, and the processes between them. */
 
 import type { MoistAir } from '~/calc/types.ts';
+import type { Box } from '~/charts/moistAir/box.ts';
 import { clipLine, onPlot } from '~/charts/moistAir/clip.ts';
 import { type ChartFrame, xOf, yOf } from '~/charts/moistAir/frame.ts';
 import { arrowStroke, markStroke } from '~/charts/moistAir/marks.ts';
 import { pointNames } from '~/charts/moistAir/pointNames.ts';
-import { placeOf } from '~/charts/moistAir/process.ts';
-import { processDrawing } from '~/charts/moistAir/processDrawing.ts';
-import { processWords } from '~/charts/moistAir/processWords.ts';
+import { type ChartProcess, placeOf } from '~/charts/moistAir/process.ts';
+import { processBoxes, processDrawing } from '~/charts/moistAir/processDrawing.ts';
+import { type Labelled, type ProcessWords, processWords } from '~/charts/moistAir/processWords.ts';
 import { type Drawing, type Pen, pathOf, type Stroke, tenth, type Word } from '~/charts/moistAir/shapes.ts';
 import type { Process } from '~/job/processes.ts';
 import { ownProcess } from './own.ts';
 import { type ChartPoint, points, processes } from './points.ts';
 
-/** The job's own process, with its figures; nothing while one of its ends is missing. */
+/** What is written at the job's own process: its figures, as long as it has the chart to itself. */
+function ownWords(frame: ChartFrame, process: ChartProcess): ProcessWords {
+  const words = processWords(frame.system, process);
+  const alone = points.value.length <= 2;
+  const named = alone ? words : { ...words, entering: bare(words.entering), leaving: bare(words.leaving) };
+  // Without an airflow there are no figures, and dimensions without figures say nothing.
+  return process.load ? named : { ...named, bypass: null };
+}
+
+const bare = ({ name }: Labelled): Labelled => ({ name, amount: '' });
+
+/** The job's own process; nothing while one of its ends is missing. */
 export function ownDrawing(frame: ChartFrame): Drawing | null {
   const process = ownProcess.value;
   if (!process) return null;
-  const words = processWords(frame.system, process);
-  if (process.load) return processDrawing(frame, process, words);
-  // Without an airflow there are no figures, and dimensions without figures say nothing.
-  const { strokes, words: said } = processDrawing(frame, process, { ...words, bypass: null });
-  return { strokes: strokes.filter(({ pen }) => !dimensions.includes(pen)), words: said };
+  const { strokes, words } = processDrawing(frame, process, ownWords(frame, process));
+  return { strokes: process.load ? strokes : strokes.filter(({ pen }) => !dimensions.includes(pen)), words };
 }
 
 const dimensions: readonly Pen[] = ['line-dimension', 'line-end', 'line-scale'];
+
+/** Where the words of the job's own process stand: other words keep clear of them. */
+export function ownBoxes(frame: ChartFrame): Box[] {
+  const process = ownProcess.value;
+  return process ? processBoxes(frame, process, ownWords(frame, process)) : [];
+}
 
 /** One process of the list: a line with its direction; of a mixing both streams on their way to the mixture. */
 export function listedProcess(frame: ChartFrame, { outcome, kind }: Process): Drawing {
@@ -59,6 +74,7 @@ export function namesOf(frame: ChartFrame, of: readonly ChartPoint[]): readonly 
   return pointNames(
     frame,
     of.map(({ code, name, air }) => ({ place: placeOf(frame, air), name: short ? code : name })),
+    ownBoxes(frame),
   );
 }
 

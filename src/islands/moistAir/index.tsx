@@ -31,9 +31,9 @@ export function AirChart() {
           <Toolbar />
         </figure>
         <Reading />
-        <Folds />
       </div>
       <Steps />
+      <Folds />
       {refused.value && <AskCopy />}
     </div>
   );

@@ -1,10 +1,12 @@
 /** How the chart is looked at: its size, its view, its lines, what is under the hand and under the cross-hair. */
 import { computed, signal } from '@preact/signals';
+import type { Box } from '~/charts/moistAir/box.ts';
 import { allFamilies, chartLines, type Family, firstFamilies } from '~/charts/moistAir/families.ts';
 import { type AirPoint, type ChartFrame, chartFrame, type View } from '~/charts/moistAir/frame.ts';
 import { pointsOf } from '~/charts/moistAir/process.ts';
 import type { PointKey, ProcessKey } from '~/job/processes.ts';
 import { system } from '../jobStore.ts';
+import { ownBoxes } from './drawings.ts';
 import { ownProcess } from './own.ts';
 import { points, pressure } from './points.ts';
 
@@ -32,13 +34,20 @@ export function toggleFamily(family: Family): void {
 export const isFamily = (text: string): text is Family => (allFamilies as readonly string[]).includes(text);
 
 type Asked = Parameters<typeof chartFrame>[0];
-let last: { readonly asked: Asked; readonly of: string; readonly frame: ChartFrame } | null = null;
+interface Sheet {
+  readonly asked: Asked;
+  readonly of: string;
+  readonly frame: ChartFrame;
+  /** Where the words of the process stood when the lines were written on: they are kept clear. */
+  readonly taken: readonly Box[];
+}
+let last: Sheet | null = null;
 
 /**
- * The frame stays where it is while points move inside it, so that the paper does not slip under the hand. It is made anew
- * for another size, view, pressure or system, and when a point lies outside it.
+ * The paper stays where it is while points move on it, so that nothing slips under the hand. It is made anew for another
+ * size, view, pressure or system, when the job's own process comes or goes, and when a point lies outside it.
  */
-export const frame = computed((): ChartFrame | null => {
+const paper = computed((): Sheet | null => {
   const own = ownProcess.value;
   const around: readonly AirPoint[] = [...points.value.map(({ air }) => air), ...(own ? pointsOf(own) : [])];
   const asked: Asked = {
@@ -49,14 +58,13 @@ export const frame = computed((): ChartFrame | null => {
     letter: large.value ? 21 : 14,
   };
   // A close-up is made around its points: for other points it is another one.
-  const of = asked.view === 'process' ? [own !== null, ...points.value.map(({ key }) => key)].join() : '';
+  const of = [own !== null, ...(asked.view === 'process' ? points.value.map(({ key }) => key) : [])].join();
   if (asked.width === 0) return null;
   const held = holding.value !== null;
-  if (last && (held || (last.of === of && isSame(last.asked, asked) && around.every(within(last.frame))))) {
-    return last.frame;
-  }
-  last = { asked, of, frame: chartFrame({ ...asked, around }) };
-  return last.frame;
+  if (last && (held || (last.of === of && isSame(last.asked, asked) && around.every(within(last.frame))))) return last;
+  const frame = chartFrame({ ...asked, around });
+  last = { asked, of, frame, taken: ownBoxes(frame) };
+  return last;
 });
 
 const within =
@@ -70,4 +78,7 @@ const within =
 const isSame = (one: Asked, other: Asked) =>
   (Object.keys(other) as (keyof Asked)[]).every((key) => one[key] === other[key]);
 
-export const lines = computed(() => (frame.value ? chartLines(frame.value, families.value) : []));
+export const frame = computed(() => paper.value?.frame ?? null);
+export const lines = computed(() =>
+  paper.value ? chartLines(paper.value.frame, families.value, paper.value.taken) : [],
+);

@@ -72,6 +72,6 @@ export const readingWords = {
     humidityRatio: 'Water',
     enthalpy: 'Enthalpy',
     specificVolume: 'Volume',
-    vaporPressure: 'Vapour pressure',
+    vaporPressure: 'Vapour',
   },
 } as const;

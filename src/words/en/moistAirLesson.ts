@@ -31,7 +31,7 @@ export const lesson = {
     mixing: ['Outdoor air', 'Return air'],
     lessAir: ['Return air', 'Supply air before'],
   },
-  resultNames: { wetBulb: 'This air', heating: 'After', mixing: 'Mixed air', lessAir: 'Supply air now' },
+  resultNames: { wetBulb: 'Its wet bulb', heating: 'After', mixing: 'Mixed air', lessAir: 'Supply air now' },
   itIs: (answer: string) => `It is ${answer}.`,
   youSaid: (guess: string, answer: string) => `You said ${guess}. It is ${answer}.`,
   why: {

@@ -51,9 +51,10 @@ export const frame = computed(() => {
 });
 
 export const lines = computed(() => {
-  const off = shown.value ? [] : hidden[question.value.kind];
-  const on = families.value.filter((family) => !off.includes(family));
-  return frame.value ? chartLines(frame.value, shown.value ? [...on, ...hidden[question.value.kind]] : on) : [];
+  const [withheld, ...others] = hidden[question.value.kind];
+  const on = families.value.filter((family) => family !== withheld && !others.includes(family));
+  // With the answer come the lines that lead to it.
+  return frame.value ? chartLines(frame.value, shown.value && withheld ? [...on, withheld] : on) : [];
 });
 
 /** Where a figure lies on the chart: a wet bulb on the saturation curve, a humidity at the temperature that was heated to. */
