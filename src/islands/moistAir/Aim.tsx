@@ -5,6 +5,7 @@ import { displayUnit, fromSi } from '~/job/units.ts';
 import { airChart } from '~/words/en/moistAir.ts';
 import { placeOn } from './drawings.ts';
 import { stride } from './keys.ts';
+import { keepStill } from './move.ts';
 import { placeIn } from './Paper.tsx';
 
 interface Props {
@@ -45,6 +46,7 @@ export function Aim({ frame, svg, air, name, said, away, onMove, onEscape }: Pro
       aria-valuemax={shown(frame.dryBulb[1])}
       aria-valuenow={shown(air.dryBulb)}
       aria-valuetext={said}
+      onTouchStart={keepStill}
       onPointerDown={(event) => {
         if (event.button !== 0) return;
         event.currentTarget.setPointerCapture(event.pointerId);

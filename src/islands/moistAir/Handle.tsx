@@ -6,9 +6,10 @@ import { airChart } from '~/words/en/moistAir.ts';
 import { edit, system } from '../jobStore.ts';
 import { placeOn } from './drawings.ts';
 import { measureOf, stride } from './keys.ts';
-import { drop, editsTo, follow, giveUp, take } from './move.ts';
+import { drop, editsTo, follow, giveUp, keepStill, take } from './move.ts';
 import type { ChartPoint } from './points.ts';
 import { spokenAir } from './said.ts';
+import { cross, looked } from './view.ts';
 
 interface Props {
   readonly point: ChartPoint;
@@ -29,6 +30,7 @@ export function Handle({ point, frame, svg }: Props) {
     }
     const to = stride(event, air, measureOf(key), frame);
     if (!to) return;
+    cross.value = null;
     event.preventDefault();
     edit(...editsTo(key, to));
   };
@@ -45,6 +47,7 @@ export function Handle({ point, frame, svg }: Props) {
       aria-valuenow={shown(air.dryBulb)}
       aria-valuetext={spokenAir(air, measureOf(key))}
       transform={`translate(${x} ${y})`}
+      onTouchStart={keepStill}
       onPointerDown={(event) => take(event, key, air, frame, svg)}
       onPointerMove={follow}
       onPointerUp={(event) => {
@@ -54,6 +57,7 @@ export function Handle({ point, frame, svg }: Props) {
       onPointerCancel={giveUp}
       onFocus={() => {
         before.current = air;
+        looked.value = key;
       }}
       onKeyDown={press}
     >

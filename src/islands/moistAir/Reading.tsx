@@ -5,14 +5,15 @@ import { LateFold } from '../LateFold.tsx';
 import { lazy } from '../lazy.tsx';
 import { airOfSpot, points } from './points.ts';
 import { allSaid, properties, propertyOf } from './said.ts';
-import { cross, openStep } from './view.ts';
+import { cross, looked, openStep } from './view.ts';
 
 const ReadHere = lazy(() => import('./late/index.ts').then((late) => late.ReadHere));
 
 /** All properties of the air under the cross-hair, or of the point whose step is open. */
 export function Reading() {
   const spot = cross.value;
-  const point = points.value.find(({ key }) => key === openStep.value) ?? points.value[0];
+  const chosen = looked.value ?? openStep.value;
+  const point = points.value.find(({ key }) => key === chosen) ?? points.value[0];
   const air = spot ? airOfSpot(spot) : point?.air;
   return (
     <section class="air-reading" aria-labelledby="air-reading-head">
@@ -56,6 +57,7 @@ function Said({ air }: { air: MoistAir | null }) {
   const [said, say] = useState('');
   const words = air ? allSaid(air) : '';
   useEffect(() => {
+    if (words === '') return say('');
     const timer = setTimeout(() => say(words), 500);
     return () => clearTimeout(timer);
   }, [words]);

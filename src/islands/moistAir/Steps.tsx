@@ -14,7 +14,7 @@ import { measureOf } from './keys.ts';
 import { ownProcess } from './own.ts';
 import { nameOfState, points, processes, processNumber, returnAir, stateCode, states, supplyAir } from './points.ts';
 import { spokenAir } from './said.ts';
-import { openStep } from './view.ts';
+import { looked, openStep } from './view.ts';
 
 const late = () => import('./late/index.ts');
 const JobAirBody = lazy<{ side: 'entering' | 'leaving' }>(() => late().then((parts) => parts.JobAirBody));
@@ -99,6 +99,7 @@ function Line({ id, of, mark, name, drawn, summary, children }: LineProps) {
       fixed={false}
       onToggle={() => {
         openStep.value = open ? null : of;
+        looked.value = null;
       }}
     >
       {open && children}

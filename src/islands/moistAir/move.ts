@@ -7,7 +7,7 @@ import { isStateKey } from '~/job/states.ts';
 import type { Edit } from '~/job/types.ts';
 import { edit, job, system, takeBack, tryOut } from '../jobStore.ts';
 import { states } from './points.ts';
-import { holding, openStep } from './view.ts';
+import { cross, holding, looked, openStep } from './view.ts';
 
 /** The edits that put a point to a place, in the measure in which it is given and to the digits that are shown. */
 export function editsTo(key: PointKey, spot: AirPoint): readonly Edit[] {
@@ -32,6 +32,11 @@ let grip: Grip | null = null;
 /** A finger that only taps trembles by less. */
 const tremble = 3;
 
+/** Under a finger on a point the page does not scroll. The style that says so is not heeded on the shapes of a drawing. */
+export function keepStill(event: TouchEvent): void {
+  event.preventDefault();
+}
+
 /** Takes hold of a point. */
 export function take(
   event: PointerEvent,
@@ -45,6 +50,9 @@ export function take(
   target.setPointerCapture(event.pointerId);
   target.focus({ preventScroll: true });
   event.preventDefault();
+  // From now on the figures beside the chart are those of this point.
+  cross.value = null;
+  looked.value = key;
   const box = svg.current.getBoundingClientRect();
   const scale = frame.width / box.width;
   const at = [(event.clientX - box.left) * scale, (event.clientY - box.top) * scale] as const;

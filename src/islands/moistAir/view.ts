@@ -21,6 +21,8 @@ export const large = signal(false);
 export const inClass = signal<number | null>(null);
 /** The point under the hand, while it moves. */
 export const holding = signal<PointKey | null>(null);
+/** The point that was taken or focused last: its figures stand beside the chart. */
+export const looked = signal<PointKey | null>(null);
 /** What the cross-hair reads; `null` while it is put away. */
 export const cross = signal<AirPoint | null>(null);
 /** The step that is open in the column of points and processes. */
