@@ -435,6 +435,14 @@ test('the link that is offered gives the same chart again', async () => {
   expect(await line(other, 'process-p1')).toBe(await line(page, 'process-p1'));
 });
 
+test('a link comes in its own units, for this page alone', async () => {
+  const page = await openChart(`${linked}&u=si`);
+  await expect.poll(() => said(page, 'entering')).toBe('23.9 °C, 50.0 %');
+  expect(await page.locator('.frame-settings > summary').innerText()).toContain('°C');
+  await go(page, chart);
+  expect(await page.locator('.frame-settings > summary').innerText()).toContain('°F');
+});
+
 test.each([
   ['?v=2&a=75F,50rh', 'newer version'],
   ['?v=1&a=75F,150rh', 'broken at “a=”'],

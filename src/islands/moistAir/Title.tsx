@@ -2,14 +2,20 @@ import { entered } from '~/job/entered.ts';
 import { format, withUnit } from '~/job/format.ts';
 import { unitOf } from '~/job/quantities.ts';
 import { jobLine } from '~/words/en/jobLine.ts';
-import { airChart } from '~/words/en/moistAir.ts';
+import { airChart, processWords } from '~/words/en/moistAir.ts';
 import { system } from '../jobStore.ts';
+import { capacityText } from '../show.ts';
+import { ownProcess } from './own.ts';
 import { chartJob, isInvented, points, pressure } from './points.ts';
 import { pressureText, spokenAir } from './said.ts';
 
 /** For which pressure the chart is drawn, and what is on it. */
 export function Title() {
-  const said = points.value.map(({ name, air }) => airChart.at(name, spokenAir(air, 'relativeHumidity')));
+  const load = ownProcess.value?.load;
+  const said = [
+    ...points.value.map(({ name, air }) => airChart.at(name, spokenAir(air, 'relativeHumidity'))),
+    ...(load ? [airChart.at(processWords.job, capacityText(load.total))] : []),
+  ];
   return (
     <figcaption class="air-title">
       <b>{titleText()}</b>

@@ -1,6 +1,7 @@
 /** What the air chart does once it stands: it opens the job that the address asks for, a link as a visitor. */
 import { signal } from '@preact/signals';
 import type { LinkRefusal } from '~/job/decodeStates.ts';
+import type { System } from '~/job/types.ts';
 import { show, system } from '../jobStore.ts';
 import { follow, open } from '../opening.ts';
 import { fetchOwn } from './own.ts';
@@ -15,7 +16,10 @@ export function start(): () => void {
   if (matchMedia('(max-width: 48em)').matches) view.value = 'process';
   const asked = new URLSearchParams(location.search).get('class');
   if (asked !== null) inClass.value = Number(/^[1-9]\d{0,5}$/.exec(asked)?.[0] ?? 1);
-  void openChart(location.search).then(fetchOwn);
+  // Without the network a late part may not come; the chart is there all the same.
+  void openChart(location.search)
+    .then(fetchOwn)
+    .catch(() => {});
   return unfollow;
 }
 
@@ -24,10 +28,18 @@ async function openChart(query: string): Promise<void> {
   if (link?.ok) {
     const { job, families: named, system: of } = link.chart;
     if (named) families.value = named.filter(isFamily);
-    system.value = of;
+    showIn(of);
     show(job, 'visitor');
     return;
   }
   if (link) refusedLink.value = { reason: link.reason, part: link.part };
   await open(new URLSearchParams(query));
+}
+
+/** A link comes in its own units. They hold for this page: the choice of the reader stays what it was. */
+function showIn(of: System): void {
+  system.value = of;
+  document.documentElement.dataset['units'] = of;
+  for (const radio of document.querySelectorAll<HTMLInputElement>('[name=frame-units]'))
+    radio.checked = radio.value === of;
 }

@@ -40,7 +40,8 @@ const menus = {
     cold: [30, 44, 2],
     warm: [66, 76, 2],
     outdoors: [86, 98, 2],
-    supply: [54, 59, 1],
+    lived: [75, 80, 1],
+    supply: [54, 56, 1],
   },
   si: {
     unit: 'degC',
@@ -48,7 +49,8 @@ const menus = {
     cold: [-1, 7, 1],
     warm: [19, 24, 1],
     outdoors: [30, 37, 1],
-    supply: [12, 15, 1],
+    lived: [24, 27, 1],
+    supply: [12, 13, 1],
   },
 } as const;
 
@@ -58,7 +60,7 @@ export function questionOf(seed: number, system: System, pressure: number): Ques
   const pick = ([low, high, step]: readonly [number, number, number]) =>
     low + step * Math.floor(random() * (Math.floor((high - low) / step) + 1));
   const menu = menus[system];
-  const temperature = (name: 'room' | 'cold' | 'warm' | 'outdoors' | 'supply') => toSi(pick(menu[name]), menu.unit);
+  const temperature = (name: Exclude<keyof typeof menu, 'unit'>) => toSi(pick(menu[name]), menu.unit);
   const air = (dryBulb: number, humidity: readonly [number, number, number]) =>
     moistAir({ dryBulb, relativeHumidity: pick(humidity) / 100, pressure });
   const kind = kinds[(((seed - 1) % kinds.length) + kinds.length) % kinds.length] ?? 'wetBulb';
@@ -87,7 +89,7 @@ export function questionOf(seed: number, system: System, pressure: number): Ques
     const mixed = mix({ air: outdoors, dryAirFlow: share }, { air: room, dryAirFlow: 100 - share });
     return question([outdoors, room], mixed.air, share);
   }
-  const room = air(temperature('warm'), [50, 50, 10]);
+  const room = air(temperature('lived'), [50, 50, 10]);
   const supply = air(temperature('supply'), [86, 92, 2]);
   const share = pick([60, 80, 10]);
   return question([room, supply], slower(room, supply, share / 100), share);
@@ -100,7 +102,7 @@ export function questionOf(seed: number, system: System, pressure: number): Ques
 function slower(entering: MoistAir, leaving: MoistAir, ratio: number): MoistAir {
   const { total, apparatus } = coilLoad({ entering, leaving, dryAirFlow: 1 });
   const less = { entering, dryAirFlow: ratio, total: total * (0.8 + 0.2 * ratio) };
-  const found = leavingAir(less, bypassAtFlow(apparatus?.bypassFactor ?? 0.1, ratio));
+  const found = leavingAir(less, bypassAtFlow(apparatus?.bypassFactor ?? 0, ratio));
   const { dryBulb, humidityRatio } = found ?? leaving;
   const most = saturationHumidityRatio(dryBulb, entering.pressure);
   return moistAir({ dryBulb, humidityRatio: Math.min(most, humidityRatio), pressure: entering.pressure });
