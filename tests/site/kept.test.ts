@@ -55,7 +55,7 @@ test('a page that dies loses at most what was typed after the last save', async 
   const { page: other } = await blank({}, page);
   await field(page, 'entering.dryBulb').tap();
   await page.keyboard.type('75.2');
-  await saved(page);
+  await keptText(page, '75.2');
   await page.keyboard.press('5');
   const died = page.waitForEvent('crash');
   await page.goto('chrome://crash').catch(() => {});
