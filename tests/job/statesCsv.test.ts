@@ -3,7 +3,8 @@ import { describe, expect, it, test } from 'vitest';
 import { byteOrderMark, csvRows, csvText } from '../../src/job/csv.ts';
 import { applyEdits, emptyJob } from '../../src/job/edit.ts';
 import { namedStates } from '../../src/job/states.ts';
-import { type CsvState, statesCsv, statesFromCsv } from '../../src/job/statesCsv.ts';
+import { type CsvState, statesCsv } from '../../src/job/statesCsv.ts';
+import { statesFromCsv } from '../../src/job/statesFromCsv.ts';
 import type { Job } from '../../src/job/types.ts';
 import { chartWith } from './charts.ts';
 

@@ -1,7 +1,8 @@
 import { useState } from 'preact/hooks';
 import { standalone } from '~/charts/moistAir/standalone.ts';
 import { encodeStates } from '~/job/encodeStates.ts';
-import { type CsvProblem, statesCsv, statesFromCsv } from '~/job/statesCsv.ts';
+import { statesCsv } from '~/job/statesCsv.ts';
+import { type CsvProblem, statesFromCsv } from '~/job/statesFromCsv.ts';
 import { Check, Echo } from '~/parts/Echo.tsx';
 import { jobLine } from '~/words/en/jobLine.ts';
 import { pasteProblem, take } from '~/words/en/moistAirTake.ts';
