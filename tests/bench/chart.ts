@@ -8,7 +8,7 @@ import { airAt, chartFrame, xOf, yOf } from '../../src/charts/moistAir/frame.ts'
 import { ground } from '../../src/charts/moistAir/ground.ts';
 import { processDrawing } from '../../src/charts/moistAir/processDrawing.ts';
 import { processWords } from '../../src/charts/moistAir/processWords.ts';
-import type { Drawing } from '../../src/charts/moistAir/shapes.ts';
+import type { Drawing } from '../../src/charts/shapes.ts';
 
 const runs = 40;
 /** What the drawings came to, so that none of them can be left out. */

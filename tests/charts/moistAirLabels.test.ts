@@ -5,7 +5,7 @@ import { ground } from '../../src/charts/moistAir/ground.ts';
 import { pointsOf } from '../../src/charts/moistAir/process.ts';
 import { processBoxes, processDrawing } from '../../src/charts/moistAir/processDrawing.ts';
 import { processWords } from '../../src/charts/moistAir/processWords.ts';
-import type { Word } from '../../src/charts/moistAir/shapes.ts';
+import type { Word } from '../../src/charts/shapes.ts';
 import { charts, cooling, type Told } from './moistAirSupport.ts';
 
 type Corner = readonly [x: number, y: number];

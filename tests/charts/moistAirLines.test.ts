@@ -3,7 +3,7 @@ import { type MoistAir, moistAir, saturationHumidityRatio } from '../../src/calc
 import { allFamilies, type ChartLine, chartLines, type LineFamily } from '../../src/charts/moistAir/families.ts';
 import { type ChartFrame, chartFrame } from '../../src/charts/moistAir/frame.ts';
 import { pointsOf } from '../../src/charts/moistAir/process.ts';
-import { pathOf } from '../../src/charts/moistAir/shapes.ts';
+import { pathOf } from '../../src/charts/shapes.ts';
 import { cooling, pointsOfPath, pressures, read, systems } from './moistAirSupport.ts';
 
 const properties: Readonly<Record<LineFamily, keyof MoistAir>> = {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { boxBetween } from '../../src/charts/moistAir/box.ts';
+import { boxBetween } from '../../src/charts/box.ts';
 import { chartFrame } from '../../src/charts/moistAir/frame.ts';
 import { pointNames } from '../../src/charts/moistAir/pointNames.ts';
 

@@ -4,7 +4,7 @@ import { type ChartFrame, chartFrame } from '../../src/charts/moistAir/frame.ts'
 import { type ChartProcess, coilOnChart, pointsOf } from '../../src/charts/moistAir/process.ts';
 import { lineBetween, processDrawing } from '../../src/charts/moistAir/processDrawing.ts';
 import { processWords } from '../../src/charts/moistAir/processWords.ts';
-import type { Pen } from '../../src/charts/moistAir/shapes.ts';
+import type { Pen } from '../../src/charts/shapes.ts';
 import { cooling, pointsOfPath, read } from './moistAirSupport.ts';
 
 const frameOf = (process: ChartProcess, width = 820) =>

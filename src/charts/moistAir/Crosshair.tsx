@@ -1,5 +1,5 @@
+import { tenth } from '../shapes.ts';
 import { type AirPoint, type ChartFrame, contains, xOf, yOf } from './frame.ts';
-import { tenth } from './shapes.ts';
 
 /** Thin lines from a point to the two scales. The words are `propertiesOf` the air, beside the chart. */
 export function Crosshair({ frame, air }: { frame: ChartFrame; air: AirPoint | null }) {

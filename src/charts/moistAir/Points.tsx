@@ -1,12 +1,12 @@
 import type { JSX } from 'preact';
-import type { Box } from './box.ts';
-import { onPlot } from './clip.ts';
+import type { Box } from '../box.ts';
+import { onPlot } from '../clip.ts';
+import { Strokes, Words } from '../Shapes.tsx';
+import { tenth } from '../shapes.ts';
 import type { AirPoint, ChartFrame } from './frame.ts';
 import { type MarkKind, markStroke } from './marks.ts';
 import { pointNames } from './pointNames.ts';
 import { placeOf } from './process.ts';
-import { Strokes, Words } from './Shapes.tsx';
-import { tenth } from './shapes.ts';
 
 export interface ChartPoint {
   readonly id: string;

@@ -1,8 +1,8 @@
+import { Shapes } from '../Shapes.tsx';
 import type { ChartFrame } from './frame.ts';
 import type { ChartProcess } from './process.ts';
 import { processDrawing } from './processDrawing.ts';
 import { type ProcessWords, processWords } from './processWords.ts';
-import { Shapes } from './Shapes.tsx';
 
 export interface ProcessProps extends ChartProcess {
   readonly frame: ChartFrame;

@@ -1,10 +1,10 @@
 import type { MoistAir } from '../../calc/types.ts';
-import { clipPolygon } from './clip.ts';
+import { clipPolygon } from '../clip.ts';
+import { Strokes } from '../Shapes.tsx';
 import type { ChartFrame } from './frame.ts';
 import { placeOf } from './process.ts';
 import { regionStrokes } from './processDrawing.ts';
 import { type ReadingUncertainty, region } from './region.ts';
-import { Strokes } from './Shapes.tsx';
 
 export interface RegionProps {
   readonly frame: ChartFrame;

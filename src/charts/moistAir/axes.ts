@@ -1,9 +1,9 @@
 /** The two scales of a chart: dry bulb along the foot, humidity ratio up the right side. */
 import { moistAirChart } from '../../words/en/moistAirChart.ts';
-import { type Box, boxOf } from './box.ts';
+import { type Box, boxOf } from '../box.ts';
+import { type Drawing, tenth, type Word, word } from '../shapes.ts';
 import { type ChartFrame, xOf, yOf } from './frame.ts';
 import { gridValues, numberOf, shown } from './scales.ts';
-import { type Drawing, tenth, type Word, word } from './shapes.ts';
 
 const tick = 6;
 

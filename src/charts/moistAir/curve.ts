@@ -1,5 +1,5 @@
 /** Curves over dry bulb: where they cross, and as a polyline that a pen cannot tell from them. */
-import type { Point } from './shapes.ts';
+import type { Point } from '../shapes.ts';
 
 /** How far a chord may leave its curve, px. */
 const tolerance = 0.15;

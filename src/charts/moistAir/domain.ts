@@ -3,7 +3,7 @@ import { standardPressureAtSeaLevel } from '../../calc/constants.ts';
 import { saturationHumidityRatio } from '../../calc/humidityRatio.ts';
 import type { System } from '../../job/types.ts';
 import { displayUnit, fromSi, toSi } from '../../job/units.ts';
-import { roundStep } from './grid.ts';
+import { roundStep } from '../grid.ts';
 
 type Bounds = readonly [number, number];
 interface Point {

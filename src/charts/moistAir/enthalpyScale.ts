@@ -1,8 +1,9 @@
 /** The oblique scale outside saturation on which enthalpies are read: a line beside the curve, a tick for each number. */
+
+import { type Point, pathOf, type Stroke } from '../shapes.ts';
 import type { ChartLine } from './families.ts';
 import type { ChartFrame } from './frame.ts';
 import { scaleDistance } from './labelPlaces.ts';
-import { type Point, pathOf, type Stroke } from './shapes.ts';
 
 export function enthalpyScale(frame: ChartFrame, lines: readonly ChartLine[]): Stroke[] {
   const ticks = lines.flatMap(({ labels }) => labels.flatMap(({ tick }) => (tick ? [tick] : [])));

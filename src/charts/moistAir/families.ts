@@ -1,9 +1,9 @@
 /** The lines of a chart: each family from its own equation, cut at the frame and at saturation. */
-import type { Box } from './box.ts';
+import type { Box } from '../box.ts';
+import type { Point } from '../shapes.ts';
 import type { ChartFrame } from './frame.ts';
 import { labelled } from './lineLabels.ts';
 import { linesOf } from './lines.ts';
-import type { Point } from './shapes.ts';
 
 /** What can be switched on and off. */
 export type Family = 'saturation' | 'relativeHumidity' | 'wetBulb' | 'enthalpy' | 'specificVolume' | 'grid';

@@ -1,6 +1,7 @@
 /** The scales of one moist-air chart: plain data, and the functions that go from air to paper and back. */
 import { saturationHumidityRatio } from '../../calc/humidityRatio.ts';
 import type { System } from '../../job/types.ts';
+import type { Paper } from '../shapes.ts';
 import { processDomain, wholeDomain } from './domain.ts';
 
 /** A point of the chart: °C and kg/kg dry air. Every `MoistAir` is one. */
@@ -13,23 +14,17 @@ export interface AirPoint {
 export type LabelSet = 'narrow' | 'middle' | 'wide';
 export type View = 'whole' | 'process';
 
-export interface ChartFrame {
+/** Its type is 14 px unless the chart is shown large. */
+export interface ChartFrame extends Paper {
   readonly system: System;
   /** Pa. */
   readonly pressure: number;
-  /** Size of the whole drawing, px. */
-  readonly width: number;
-  readonly height: number;
   readonly view: View;
   readonly labels: LabelSet;
-  /** Size of the type, px: 14 unless the chart is shown large. */
-  readonly letter: number;
   /** °C, round in the unit of the system. */
   readonly dryBulb: readonly [number, number];
   /** kg/kg dry air, round likewise. */
   readonly humidityRatio: readonly [number, number];
-  /** The edges of the plot area inside the drawing, px. */
-  readonly plot: { readonly left: number; readonly top: number; readonly right: number; readonly bottom: number };
 }
 
 export interface FrameOptions {

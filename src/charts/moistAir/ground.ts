@@ -1,9 +1,10 @@
 /** Everything on a chart that does not move: its lines, what is written along them, and its two scales. */
+
+import { type Drawing, type Pen, pathOf, type Stroke, word } from '../shapes.ts';
 import { axes } from './axes.ts';
 import { enthalpyScale } from './enthalpyScale.ts';
 import type { ChartLine, LineFamily } from './families.ts';
 import type { ChartFrame } from './frame.ts';
-import { type Drawing, type Pen, pathOf, type Stroke, word } from './shapes.ts';
 
 /** From the back to the front. */
 const pens: readonly (readonly [LineFamily, Pen])[] = [

@@ -1,6 +1,6 @@
 /** Where each family is written: relative humidity and volume near their ends, wet bulb and enthalpy outside saturation. */
 import { moistAirChart } from '../../words/en/moistAirChart.ts';
-import { textWidth } from './box.ts';
+import { textWidth } from '../box.ts';
 import type { ChartLine, LineFamily, LineLabel } from './families.ts';
 import type { ChartFrame } from './frame.ts';
 import { along, lengthOf, onward } from './path.ts';

@@ -3,8 +3,8 @@
  * what would then touch a label that is already there is left off. Nothing is moved about.
  */
 import { fromSi } from '../../job/units.ts';
+import { type Box, boxOf, inside, touch } from '../box.ts';
 import { axisBoxes } from './axes.ts';
-import { type Box, boxOf, inside, touch } from './box.ts';
 import type { ChartLine, LineLabel } from './families.ts';
 import type { ChartFrame } from './frame.ts';
 import { type Placer, places } from './labelPlaces.ts';

@@ -3,12 +3,12 @@ import { enthalpy } from '../../calc/enthalpy.ts';
 import { humidityRatio } from '../../calc/humidityRatio.ts';
 import { specificVolume } from '../../calc/specificVolume.ts';
 import { wetBulb } from '../../calc/wetBulb.ts';
+import { type Point, tenth } from '../shapes.ts';
 import { rootOf, sample } from './curve.ts';
 import { enthalpyLine, type Falling, volumeLine, wetBulbLine } from './falling.ts';
 import type { ChartLine, Family, LineFamily } from './families.ts';
 import { type ChartFrame, saturated, xOf, yOf } from './frame.ts';
 import { gridValues, shown } from './scales.ts';
-import { type Point, tenth } from './shapes.ts';
 
 /** Cut at the bottom and the sides, and at the top or at saturation, whichever comes first. */
 function fallingPath(frame: ChartFrame, { ratioAt, dryBulbAt, saturatedAt }: Falling): Point[] {

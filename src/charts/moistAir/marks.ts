@@ -1,6 +1,6 @@
 /** The marks of the line language, drawn around a place: the pen that goes with each is its kind. */
-import type { Point, Stroke } from './shapes.ts';
-import { tenth } from './shapes.ts';
+import type { Point, Stroke } from '../shapes.ts';
+import { tenth } from '../shapes.ts';
 
 /** What stands at a point of the chart. */
 export type MarkKind = 'return' | 'supply' | 'coil' | 'state';

@@ -1,5 +1,5 @@
 /** Going along a polyline. */
-import type { Point } from './shapes.ts';
+import type { Point } from '../shapes.ts';
 
 export function lengthOf(points: readonly Point[]): number {
   let length = 0;

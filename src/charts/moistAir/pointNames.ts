@@ -1,9 +1,10 @@
 /** The names of points, each beside its own: right above, left above, right below, left below, the first that is free. */
+
+import type { Box } from '../box.ts';
+import { block, placing, unit } from '../placing.ts';
+import type { Point, Word } from '../shapes.ts';
 import { axisBoxes } from './axes.ts';
-import type { Box } from './box.ts';
 import type { ChartFrame } from './frame.ts';
-import { block, placing, unit } from './placing.ts';
-import type { Point, Word } from './shapes.ts';
 
 export interface NamedPlace {
   readonly place: Point;

@@ -2,10 +2,10 @@
 import { apparatus } from '../../calc/apparatus.ts';
 import { coilProcess } from '../../calc/coilLoad.ts';
 import type { BlowerPlace, CoilLoad, MoistAir } from '../../calc/types.ts';
+import type { Point } from '../shapes.ts';
 import type { AirPoint, ChartFrame } from './frame.ts';
 import { saturated, xOf, yOf } from './frame.ts';
 import type { ReadingUncertainty } from './region.ts';
-import type { Point } from './shapes.ts';
 
 export interface ChartProcess {
   readonly entering: MoistAir;

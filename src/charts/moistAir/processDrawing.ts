@@ -1,13 +1,13 @@
 /** A process on the chart: the air's way, the coil's own way on to saturation, and how far it was, as dimensions. */
-import { type Box, boxAround, boxOf } from './box.ts';
-import { clipLine, onPlot } from './clip.ts';
+import { type Box, boxAround, boxOf } from '../box.ts';
+import { clipLine, onPlot } from '../clip.ts';
+import { type Drawing, type Pen, type Point, pathOf, type Stroke, tenth } from '../shapes.ts';
 import type { AirPoint, ChartFrame } from './frame.ts';
 import { arrowStroke, dimension, markStroke } from './marks.ts';
 import { type ChartProcess, placeOf } from './process.ts';
 import { linesOfProcess, processLabels } from './processLabels.ts';
 import { type ProcessPlaces, processPlaces } from './processPlaces.ts';
 import type { ProcessWords } from './processWords.ts';
-import { type Drawing, type Pen, type Point, pathOf, type Stroke, tenth } from './shapes.ts';
 
 /** The whole process with its words. */
 export function processDrawing(frame: ChartFrame, process: ChartProcess, words: ProcessWords): Drawing {

@@ -1,11 +1,12 @@
 /** Where the words of a process stand: the table beside the chart has every figure that finds no place here. */
+
+import { type Box, boxBetween } from '../box.ts';
+import { type Block, block, leading, placing, unit, widest } from '../placing.ts';
+import type { Point, Word } from '../shapes.ts';
 import { axisBoxes } from './axes.ts';
-import { type Box, boxBetween } from './box.ts';
 import type { ChartFrame } from './frame.ts';
-import { type Block, block, leading, placing, unit, widest } from './placing.ts';
 import type { ProcessPlaces } from './processPlaces.ts';
 import type { Labelled, ProcessWords } from './processWords.ts';
-import type { Point, Word } from './shapes.ts';
 
 export function processLabels(frame: ChartFrame, places: ProcessPlaces, words: ProcessWords): Word[] {
   const place = placing(frame, [...axisBoxes(frame), ...linesOfProcess(places)]);

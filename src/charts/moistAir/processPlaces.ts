@@ -1,9 +1,9 @@
 /** Where a process lies on paper, and where its dimension lines run. */
-import { clipPolygon, onPlot } from './clip.ts';
+import { clipPolygon, onPlot } from '../clip.ts';
+import type { Point } from '../shapes.ts';
 import type { ChartFrame } from './frame.ts';
 import { type ChartProcess, coilOnChart, placeOf } from './process.ts';
 import { region } from './region.ts';
-import type { Point } from './shapes.ts';
 
 /** How far a point's mark and its region reach, px from the point. */
 interface Reach {

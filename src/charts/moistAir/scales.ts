@@ -4,9 +4,9 @@ import type { Kind } from '../../calc/types.ts';
 import { formatNumber, withUnit } from '../../job/format.ts';
 import type { System, UnitKey } from '../../job/types.ts';
 import { displayUnit, fromSi, toSi, units } from '../../job/units.ts';
+import { decimalsOf, roundStep, roundValues } from '../grid.ts';
 import type { LineFamily } from './families.ts';
 import type { ChartFrame } from './frame.ts';
-import { decimalsOf, roundStep, roundValues } from './grid.ts';
 
 interface Scale {
   readonly kind: Kind;

@@ -1,10 +1,10 @@
 /** A chart as a file: presentation attributes only, generic fonts, black on white, so that any program shows it alike. */
-import { textWidth } from './box.ts';
+import { textWidth } from '../box.ts';
+import type { Drawing, Pen, Word } from '../shapes.ts';
+import { word } from '../shapes.ts';
 import type { ChartLine } from './families.ts';
 import type { ChartFrame } from './frame.ts';
 import { ground } from './ground.ts';
-import type { Drawing, Pen, Word } from './shapes.ts';
-import { word } from './shapes.ts';
 
 const ink = '#000';
 const quiet = '#333';

@@ -1,6 +1,6 @@
 import { useRef } from 'preact/hooks';
 import { MoistAirGround } from '~/charts/moistAir/MoistAirGround.tsx';
-import { Shapes, Strokes, Words } from '~/charts/moistAir/Shapes.tsx';
+import { Shapes, Strokes, Words } from '~/charts/Shapes.tsx';
 import { airChart } from '~/words/en/moistAir.ts';
 import { CrossHair } from './CrossHair.tsx';
 import { drawnAlone, listedProcess, markOf, namesOf, ownDrawing } from './drawings.ts';

@@ -1,15 +1,15 @@
 /** What stands on the chart besides its lines: the points with their names, and the processes between them. */
 
 import type { MoistAir } from '~/calc/types.ts';
-import type { Box } from '~/charts/moistAir/box.ts';
-import { clipLine, onPlot } from '~/charts/moistAir/clip.ts';
+import type { Box } from '~/charts/box.ts';
+import { clipLine, onPlot } from '~/charts/clip.ts';
 import { type ChartFrame, xOf, yOf } from '~/charts/moistAir/frame.ts';
 import { arrowStroke, markStroke } from '~/charts/moistAir/marks.ts';
 import { pointNames } from '~/charts/moistAir/pointNames.ts';
 import { type ChartProcess, placeOf } from '~/charts/moistAir/process.ts';
 import { processBoxes, processDrawing } from '~/charts/moistAir/processDrawing.ts';
 import { type Labelled, type ProcessWords, processWords } from '~/charts/moistAir/processWords.ts';
-import { type Drawing, type Pen, pathOf, type Stroke, tenth, type Word } from '~/charts/moistAir/shapes.ts';
+import { type Drawing, type Pen, pathOf, type Stroke, tenth, type Word } from '~/charts/shapes.ts';
 import type { Process } from '~/job/processes.ts';
 import { ownProcess } from './own.ts';
 import { type ChartPoint, points, processes } from './points.ts';

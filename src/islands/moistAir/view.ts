@@ -1,6 +1,6 @@
 /** How the chart is looked at: its size, its view, its lines, what is under the hand and under the cross-hair. */
 import { computed, signal } from '@preact/signals';
-import type { Box } from '~/charts/moistAir/box.ts';
+import type { Box } from '~/charts/box.ts';
 import { allFamilies, chartLines, type Family, firstFamilies } from '~/charts/moistAir/families.ts';
 import { type AirPoint, type ChartFrame, chartFrame, type View } from '~/charts/moistAir/frame.ts';
 import { pointsOf } from '~/charts/moistAir/process.ts';

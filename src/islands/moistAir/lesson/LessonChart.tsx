@@ -1,13 +1,13 @@
 import { useRef } from 'preact/hooks';
 import type { MoistAir } from '~/calc/types.ts';
-import { clipLine, onPlot } from '~/charts/moistAir/clip.ts';
+import { clipLine, onPlot } from '~/charts/clip.ts';
 import type { AirPoint, ChartFrame } from '~/charts/moistAir/frame.ts';
 import { MoistAirGround } from '~/charts/moistAir/MoistAirGround.tsx';
 import { arrowStroke, type MarkKind, markStroke } from '~/charts/moistAir/marks.ts';
 import { pointNames } from '~/charts/moistAir/pointNames.ts';
 import { placeOf } from '~/charts/moistAir/process.ts';
-import { Strokes, Words } from '~/charts/moistAir/Shapes.tsx';
-import { pathOf, type Stroke } from '~/charts/moistAir/shapes.ts';
+import { Strokes, Words } from '~/charts/Shapes.tsx';
+import { pathOf, type Stroke } from '~/charts/shapes.ts';
 import { airChart } from '~/words/en/moistAir.ts';
 import { lesson } from '~/words/en/moistAirLesson.ts';
 import { Aim } from '../Aim.tsx';

@@ -50,6 +50,16 @@ export interface Drawing {
 
 export type Point = readonly [x: number, y: number];
 
+/** The sheet that a chart is drawn on, px. */
+export interface Paper {
+  readonly width: number;
+  readonly height: number;
+  /** Size of the type. */
+  readonly letter: number;
+  /** The edges of the plot inside the drawing. */
+  readonly plot: { readonly left: number; readonly top: number; readonly right: number; readonly bottom: number };
+}
+
 /** Coordinates to a tenth of a pixel: less would show, more would only be bytes. */
 export const tenth = (value: number): number => Math.round(value * 10) / 10;
 

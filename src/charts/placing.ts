@@ -3,27 +3,20 @@
  * touches nothing already there is taken, and a label without one is left off. Nothing is searched for.
  */
 import { type Box, boxOf, inside, textWidth, touch } from './box.ts';
-import type { ChartFrame } from './frame.ts';
-import { type Anchor, type Point, type Word, word } from './shapes.ts';
+import { type Anchor, type Paper, type Point, type Word, word } from './shapes.ts';
 
 /** Lines of text that belong together. */
 export type Block = readonly Word[];
 
 /** A pixel of a chart with the usual type. */
-export const unit = (frame: ChartFrame): number => frame.letter / 14;
-export const leading = (frame: ChartFrame): number => 17 * unit(frame);
+export const unit = (frame: Paper): number => frame.letter / 14;
+export const leading = (frame: Paper): number => 17 * unit(frame);
 
-export const widest = (frame: ChartFrame, texts: readonly string[]): number =>
+export const widest = (frame: Paper, texts: readonly string[]): number =>
   Math.max(...texts.map((text) => textWidth(text, frame.letter)));
 
 /** Lines of text under one another, the first at (x, y), moved sideways until they stand on the plot. */
-export function block(
-  frame: ChartFrame,
-  [x, y]: Point,
-  texts: readonly string[],
-  anchor: Anchor,
-  strong = false,
-): Block {
+export function block(frame: Paper, [x, y]: Point, texts: readonly string[], anchor: Anchor, strong = false): Block {
   const width = widest(frame, texts);
   const start = x - (anchor === 'start' ? 0 : anchor === 'middle' ? width / 2 : width);
   const moved = Math.min(Math.max(start, frame.plot.left + 2), frame.plot.right - 2 - width) - start;
@@ -37,7 +30,7 @@ export function block(
 }
 
 /** Takes the first block of a list that is free, and remembers it. */
-export function placing(frame: ChartFrame, taken: readonly Box[]): (blocks: readonly Block[]) => Block {
+export function placing(frame: Paper, taken: readonly Box[]): (blocks: readonly Block[]) => Block {
   const boxes = [...taken];
   const free = (words: Block) =>
     words.every((one) => {

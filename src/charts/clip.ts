@@ -1,13 +1,14 @@
 /** What lies off the plot is cut away. */
-import type { ChartFrame } from './frame.ts';
-import type { Point } from './shapes.ts';
+import type { Paper, Point } from './shapes.ts';
+
+type Plotted = Pick<Paper, 'plot'>;
 
 interface Edge {
   readonly inside: (point: Point) => boolean;
   readonly meet: (a: Point, b: Point) => Point;
 }
 
-function edgesOf({ plot: { left, right, top, bottom } }: ChartFrame): Edge[] {
+function edgesOf({ plot: { left, right, top, bottom } }: Plotted): Edge[] {
   const upright = (x: number) => (a: Point, b: Point) =>
     [x, a[1] + ((x - a[0]) / (b[0] - a[0])) * (b[1] - a[1])] as const;
   const level = (y: number) => (a: Point, b: Point) =>
@@ -20,12 +21,12 @@ function edgesOf({ plot: { left, right, top, bottom } }: ChartFrame): Edge[] {
   ];
 }
 
-export function onPlot({ plot }: ChartFrame, [x, y]: Point): boolean {
+export function onPlot({ plot }: Plotted, [x, y]: Point): boolean {
   return x >= plot.left && x <= plot.right && y >= plot.top && y <= plot.bottom;
 }
 
 /** The part of a polygon that lies on the plot (Sutherland and Hodgman). */
-export function clipPolygon(frame: ChartFrame, points: readonly Point[]): readonly Point[] {
+export function clipPolygon(frame: Plotted, points: readonly Point[]): readonly Point[] {
   return edgesOf(frame).reduce<readonly Point[]>((ring, { inside, meet }) => {
     return ring.flatMap((point, i) => {
       const before = ring[(i + ring.length - 1) % ring.length]!;
@@ -36,7 +37,7 @@ export function clipPolygon(frame: ChartFrame, points: readonly Point[]): readon
 }
 
 /** The part of a straight line that lies on the plot; `null` when none does. */
-export function clipLine(frame: ChartFrame, from: Point, to: Point): readonly [Point, Point] | null {
+export function clipLine(frame: Plotted, from: Point, to: Point): readonly [Point, Point] | null {
   let [a, b] = [from, to];
   for (const { inside, meet } of edgesOf(frame)) {
     if (!inside(a) && !inside(b)) return null;
