@@ -32,7 +32,6 @@ export type CalcErrorCode =
   | 'repeatedRow'
   /** The rows do not fill the grid: a combination is missing. */
   | 'missingRow'
-  | 'sensibleAboveTotal'
   /** Does not rise from one value of the axis to the next. */
   | 'notAscending'
   /** Does not have one value for every point of the grid. */

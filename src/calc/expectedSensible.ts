@@ -5,6 +5,7 @@ import type { Chain } from './expectation.ts';
 import { moistAir } from './moistAir.ts';
 import { attempt, orNull } from './outcome.ts';
 import { figureAt } from './rated.ts';
+import { usableSensible } from './tableCheck.ts';
 import type { Installation, RatingConditions, RatingTable } from './types.ts';
 
 /** Where the printed sensible capacity stands, and where it is wanted. */
@@ -19,7 +20,7 @@ interface Shift {
  * Net sensible capacity to expect, W. Read from the table; then, where the table states one entering dry bulb or one airflow
  * and the air here has another, moved with the coil's own bypass factor: by ṁ·c_p·(1 − b) for each kelvin of dry bulb, and at
  * another airflow by the model's surface and b = exp(−A₀/ṁ). Never above the total. `null` where the table has no sensible
- * capacity, does not say for which dry bulb it stands, or the coil of the rating has no apparatus dew point (a dry coil) and a
+ * capacity or one above its total, does not say for which dry bulb it stands, or the coil of the rating has no apparatus dew point (a dry coil) and a
  * shift is needed. The rating's process is at sea level, as ratings are.
  */
 export function expectedSensible(
@@ -28,7 +29,8 @@ export function expectedSensible(
   installation: Installation,
   chain: Chain,
 ): number | null {
-  const printed = table.sensible && figureAt(table.sensible, table, chain.place);
+  const sensible = usableSensible(table);
+  const printed = sensible && figureAt(sensible, table, chain.place);
   const shift = shiftOf(table, conditions);
   if (printed === null || shift === null) return null;
   const inside = blowerInside(table);

@@ -1,5 +1,5 @@
 import { CalcError, within } from './errors.ts';
-import { axisOrder, axisRange, checkTable } from './tableCheck.ts';
+import { axisOrder, axisRange, checkTable, usableSensible } from './tableCheck.ts';
 import type { Axis, Rated, RatingConditions, RatingTable } from './types.ts';
 
 /** A point this close to a printed row stands on it, and this close to the edge is inside, in the unit of the axis. */
@@ -19,7 +19,7 @@ export interface Place {
  * A table read at a point: linear inside each cell, in the table's own axes. An axis with one value is stated, not varied, and
  * never outside. Beyond the table the values are `null` (`refuse`), or run on in the line of the last cell (`extend`); either
  * way `outside` names the axes. A point that needs a figure the printed table does not have is outside on every axis that the
- * table states. Throws a `CalcError` for a condition that is no number or that the table varies with and that is not given,
+ * table states; `sensible` is `null` where it would need one above its total. Throws a `CalcError` for a condition that is no number or that the table varies with and that is not given,
  * and for a table that is no grid.
  */
 export function rated(
@@ -29,6 +29,7 @@ export function rated(
 ): Rated {
   const place = locate(table, conditions);
   const total = figureAt(table.total, table, place);
+  const sensible = usableSensible(table);
   const cell = cellOf(table, place);
   if (total === null || (beyond === 'refuse' && place.outside.length > 0)) {
     const outside = total === null ? axisOrder.filter((axis) => table.axes[axis].length > 0) : place.outside;
@@ -36,7 +37,7 @@ export function rated(
   }
   return {
     total,
-    sensible: table.sensible && figureAt(table.sensible, table, place),
+    sensible: sensible && figureAt(sensible, table, place),
     power: table.power && figureAt(table.power, table, place),
     cell,
     outside: place.outside,

@@ -16,9 +16,9 @@ const sameRow = 1e-6;
 
 /**
  * A `RatingTable` from rows in any order. SI: °C, kg/s, W. Throws a `CalcError`: `noRows`, `notFinite` or `outOfRange` for a
- * bad number, `notPositive` for a capacity that is not above zero, `sensibleAboveTotal` for one more than 1 % above,
- * `axisOnSomeRows`, `repeatedRow` (its value is the place of the row, from zero), `missingRow` (how many rows there are, and
- * how many the grid needs). A `null` total is a hole in the printed table.
+ * bad number, `notPositive` for a capacity that is not above zero, `axisOnSomeRows`, `repeatedRow` (its value is the place of the row, from zero), `missingRow` (how many rows there are, and
+ * how many the grid needs). A `null` total is a hole in the printed table. A sensible capacity above its
+ * total stands as printed; `tableRemarks` names it, and no reading uses it.
  */
 export function ratingTable(rows: readonly RatingRow[], options: RatingOptions): RatingTable {
   const { basis, blowerPower, from = 'table', band = 0 } = options;

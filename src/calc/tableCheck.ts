@@ -14,19 +14,33 @@ export const axisRange: Readonly<Record<Axis, readonly [number, number]>> = {
 };
 
 /** How far a printed sensible capacity may stand above the total, by rounding: 1 % of it. */
-export const sensibleSlack = 0.01;
+const sensibleSlack = 0.01;
 
 type Figure = number | null | undefined;
 
-/** The figures of one point: positive, and the sensible capacity not above the total. */
+/** The figures of one point, W: the total above zero, the others not below it. */
 export function checkFigures(total: Figure, sensible: Figure, power: Figure): void {
   const most = limits.capacity[1];
   if (given(total)) checkCapacity('total', total);
   if (given(sensible)) within('sensible', sensible, [0, most]);
   if (given(power)) within('power', power, [0, most]);
-  if (given(total) && given(sensible) && sensible > total * (1 + sensibleSlack)) {
-    throw new CalcError('sensibleAboveTotal', 'sensible', sensible, 0, total);
-  }
+}
+
+/** Whether a printed sensible capacity is more than any coil can do: one of the two figures is wrong, and nobody knows which. */
+export function isAboveTotal(sensible: Figure, total: Figure): boolean {
+  return given(sensible) && given(total) && sensible > total * (1 + sensibleSlack);
+}
+
+const usable = new WeakMap<RatingTable, readonly (number | null)[]>();
+
+/** The sensible capacities of a table that may be read, W: one above its total counts as not printed. */
+export function usableSensible(table: RatingTable): readonly (number | null)[] | null {
+  if (!table.sensible) return null;
+  const known = usable.get(table);
+  if (known) return known;
+  const found = table.sensible.map((sensible, at) => (isAboveTotal(sensible, table.total[at]) ? null : sensible));
+  usable.set(table, found);
+  return found;
 }
 
 /** A capacity that something is divided by or compared with, W: `notPositive` says more than a range. */

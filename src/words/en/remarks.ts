@@ -128,6 +128,10 @@ const rating: Readonly<Record<string, RemarkWords>> = {
   dryCell: {
     say: () => 'A figure of the table is for a dry coil: sensible is all of the total.',
   },
+  sensibleAboveTotal: {
+    say: () =>
+      'In the table a sensible figure is more than 1 % above its total. Look whether the two changed places; until then no sensible is read there.',
+  },
   totalFallsWithWetBulb: {
     say: () => 'In the table a total falls as the wet bulb rises. Look whether two figures changed places.',
   },
@@ -147,7 +151,6 @@ export const outcomeWords: Readonly<Record<string, string>> = {
   outOfRange: 'Together these are beyond what the equations cover. Read them again.',
   notPositive:
     'The blower’s heat would eat all of the cooling. Look at the blower’s power and at the figures of the table.',
-  sensibleAboveTotal: 'A sensible figure is more than 1 % above its total. Look whether the two changed places.',
   repeatedRow: 'Two rows or columns of the table are the same. Change one.',
   hole: 'A figure that is needed is missing in the table.',
   missing: 'The table varies with the airflow, and the airflow is not known.',
