@@ -3,60 +3,12 @@
  * every value whole. Temperatures in °C, pressures in Pa, humidity ratios in kg/kg dry air, enthalpies in J/kg dry air,
  * volume flows in m³/s, mass flows in kg/s of dry air, powers in W; fractions, never percent. `null` is a value not given.
  */
+import type { Ratio, Verdict } from './confidenceTypes.ts';
 import type { SourceKey } from './sources.ts';
+import type { Amount, Kind, Outcome } from './workingTypes.ts';
 
-export type Kind =
-  | 'temperature'
-  | 'temperatureDifference'
-  | 'pressure'
-  | 'fraction'
-  | 'humidityRatio'
-  | 'enthalpy'
-  | 'specificVolume'
-  | 'volumeFlow'
-  | 'massFlow'
-  | 'power'
-  | 'length'
-  | 'area'
-  | 'velocity'
-  | 'duration'
-  | 'ratio'
-  | 'specificHeat'
-  | 'density'
-  | 'count';
-
-/** One number put into, or given by, a step of working. */
-export interface Amount {
-  readonly symbol: string;
-  readonly kind: Kind;
-  readonly value: number;
-}
-
-/** One line of working: an equation in symbols only, the amounts put in (constants too), the result and its source. */
-export interface Step {
-  readonly id: string;
-  readonly equation: string;
-  readonly puts: readonly Amount[];
-  readonly gives: Amount;
-  readonly source: SourceKey;
-}
-
-/** The optional last argument of a calculation that a person should be able to follow. Without it nothing is built. */
-export type Trace = (step: Step) => void;
-
-/** A bad argument as plain data: what a `CalcError` says, able to cross to a worker. */
-export interface Problem {
-  readonly code: string;
-  readonly quantity: string;
-  readonly value: number;
-  readonly min: number;
-  readonly max: number;
-}
-
-/** A result, or what it still waits for, or why it cannot be had. */
-export type Outcome<T> =
-  | { readonly ok: true; readonly value: T }
-  | { readonly ok: false; readonly waiting: readonly string[]; readonly problem: Problem | null };
+export type * from './confidenceTypes.ts';
+export type * from './workingTypes.ts';
 
 /** A state of moist air. The wet bulb is the thermodynamic one; `density` is of the moist air, kg/m³. */
 export interface MoistAir {
@@ -232,24 +184,6 @@ export interface Check {
   readonly value: number | null;
   readonly usual: readonly [number, number];
   readonly source: SourceKey;
-}
-
-/** Net capacity here over net capacity that this system should have here and now. */
-export interface Ratio {
-  readonly value: number;
-  readonly measured: number;
-  readonly expected: number;
-}
-
-export interface Verdict {
-  readonly outcome: 'meets' | 'short' | 'cannotTell';
-  readonly line: number;
-  readonly confidence: number;
-  readonly probability: number;
-  readonly acceptFrom: number;
-  readonly rejectBelow: number;
-  readonly by: 'firstOrder' | 'monteCarlo';
-  readonly estimateOnly: boolean;
 }
 
 /** Everything that can be said of a test. */
