@@ -16,19 +16,25 @@ export const noticed = computed(
     job.value.invented === true || unread.value !== null || (keeping.value !== 'not yet' && keeping.value !== 'kept'),
 );
 
-/** Follows the units of the frame and the edits of other tabs. Returns what ends that. */
-export function follow(): () => void {
+/** Follows the units of the frame. Returns what ends that. */
+export function followUnits(): () => void {
   const units = () => {
     system.value = (document.documentElement.dataset['units'] as System | undefined) ?? 'ip';
   };
   units();
   document.addEventListener('unitschange', units);
+  return () => document.removeEventListener('unitschange', units);
+}
+
+/** Follows the units of the frame and the edits of other tabs. Returns what ends that. */
+export function follow(): () => void {
+  const unfollowUnits = followUnits();
   let stop = () => {};
   const others = storage().then(({ onEdits }) => {
     stop = onEdits((id, edits) => source.value === 'own' && id === job.value.id && merge(edits));
   });
   return () => {
-    document.removeEventListener('unitschange', units);
+    unfollowUnits();
     void others.then(() => stop());
   };
 }

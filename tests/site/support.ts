@@ -70,9 +70,9 @@ export async function go(page: Page, path: string): Promise<void> {
   await ready(page);
 }
 
-/** Waits until the islands of a page stand and the kept job has been looked for. */
+/** Waits until the islands of a page stand and the kept job has been looked for. Those that wait until they are seen may wait. */
 export async function ready(page: Page): Promise<void> {
-  await page.waitForFunction(() => document.querySelector('astro-island[ssr]') === null);
+  await page.waitForFunction(() => document.querySelector('astro-island[ssr]:not([client="visible"])') === null);
 }
 
 export const field = (page: Page, key: string) => page.locator(`[id="field-${key}"]`);
