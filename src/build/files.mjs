@@ -10,7 +10,7 @@ const base =
 
 /** By the air chart: the drawing, which other pages show too, and its own page. */
 const chart =
-  /\/src\/charts\/((box|clip|grid|placing|shapes|Shapes)\.|moistAir\/(?!standalone|describe|properties|Points|Region|Crosshair))|\/src\/words\/en\/moistAirChart\./;
+  /\/src\/charts\/((box|clip|grid|placing|shapes|Shapes)\.|moistAir\/(?!standalone|describe))|\/src\/words\/en\/moistAirChart\./;
 const air = /\/src\/islands\/moistAir\/\w+\.|\/src\/job\/(state|process)|\/src\/calc\/mix|\/src\/words\/en\/moistAir\./;
 
 /** By the capacity sheet: the assessment, the fields, the steps. */

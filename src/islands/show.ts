@@ -1,7 +1,7 @@
 /** SI amounts as a person reads them in the system of the page: the same rounding wherever a kind of figure stands. */
 import type { Amount, Kind } from '~/calc/types.ts';
-import { format, unitLabel } from '~/job/format.ts';
-import type { System, UnitKey } from '~/job/types.ts';
+import { format, formatCapacity, formatNumber, unitLabel } from '~/job/format.ts';
+import type { UnitKey } from '~/job/types.ts';
 import { differenceUnit, displayUnit, fromSi } from '~/job/units.ts';
 import { system } from './jobStore.ts';
 
@@ -13,21 +13,16 @@ export interface Shown {
 
 export const joined = ({ number, unit }: Shown) => (unit === '' ? number : `${number}\u00a0${unit}`);
 
-/** A capacity to three figures: 29,400 Btu/h or 8.61 kW. More would promise what no field reading holds. */
-export function capacity(watts: number, of: System = system.value): Shown {
-  const unit: UnitKey = displayUnit.power[of];
-  const value = fromSi(watts, unit);
-  const size = Math.floor(Math.log10(Math.max(Math.abs(value), 1e-9)));
-  const step = 10 ** Math.max(size - 2, of === 'ip' ? 2 : -2);
-  const rounded = Math.round(value / step) * step;
-  const decimals = Math.max(0, Math.min(2, -Math.round(Math.log10(step))));
-  return { number: plain(rounded, decimals), unit: unitLabel(unit) };
+/** A capacity as it stands everywhere. */
+export function capacity(watts: number): Shown {
+  const unit = displayUnit.power[system.value];
+  return { number: formatCapacity(watts, unit), unit: unitLabel(unit) };
 }
 
 export const capacityText = (watts: number) => joined(capacity(watts));
 
 /** A share in whole percent. */
-export const percent = (fraction: number) => `${plain(fraction * 100, 0)}\u00a0%`;
+export const percent = (fraction: number) => `${formatNumber(fraction * 100, 0)}\u00a0%`;
 
 const decimalsOf: Readonly<Partial<Record<UnitKey, number>>> = {
   degF: 1,
@@ -57,16 +52,6 @@ export function ofKind(kind: Kind, si: number): Shown {
 export const temperature = (si: number) => joined(ofKind('temperature', si));
 export const temperatureStep = (si: number) =>
   joined(inUnitOf(si, differenceUnit(displayUnit.temperature[system.value])));
-
-/** The first amount of a remark or step with a symbol, in words. */
-export function amountText(amounts: readonly Amount[], index: number): string {
-  const amount = amounts[index];
-  return amount ? joined(ofKind(amount.kind, amount.value)) : '';
-}
-
-function plain(value: number, decimals: number): string {
-  return format(value, 'count', decimals);
-}
 
 /** Airflow for each ton, or for each kilowatt. */
 export const perCapacity = (si: number) => joined(inUnitOf(si, system.value === 'ip' ? 'cfmPerTon' : 'lsPerKw', 0));

@@ -26,3 +26,14 @@ export function withUnit(formatted: string, unit: UnitKey): string {
   const label = unitLabel(unit);
   return label === '' ? formatted : `${formatted}${noBreakSpace}${label}`;
 }
+
+/** Powers of ten of the finest step that a capacity is given in: hundreds of Btu/h, hundredths of a kilowatt. */
+const finest = { btuh: 2, kw: -2 } as const;
+
+/** A capacity, W, to three figures in its unit: 29,400 or 8.61. More would promise what no field reading holds. */
+export function formatCapacity(watts: number, unit: keyof typeof finest): string {
+  const value = fromSi(watts, unit);
+  const size = Math.floor(Math.log10(Math.max(Math.abs(value), 1e-9)));
+  const power = Math.max(size - 2, finest[unit]);
+  return formatNumber(Math.round(value / 10 ** power) * 10 ** power, Math.max(0, -power));
+}

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { moistAir, saturationHumidityRatio } from '../../src/calc/index.ts';
 import { type ChartFrame, chartFrame } from '../../src/charts/moistAir/frame.ts';
 import { type ChartProcess, coilOnChart, pointsOf } from '../../src/charts/moistAir/process.ts';
-import { lineBetween, processDrawing } from '../../src/charts/moistAir/processDrawing.ts';
+import { processDrawing } from '../../src/charts/moistAir/processDrawing.ts';
 import { processWords } from '../../src/charts/moistAir/processWords.ts';
 import type { Pen } from '../../src/charts/shapes.ts';
 import { cooling, pointsOfPath, read } from './moistAirSupport.ts';
@@ -171,14 +171,5 @@ describe('a process on the chart', () => {
       ]);
       expect(draw(moved, frame).strokes.map(({ pen }) => pen)).toEqual(pens);
     }
-  });
-});
-
-describe('lineBetween', () => {
-  test('is one stroke with its arrow head, and nothing where both ends are off the plot on one side', () => {
-    const frame = chartFrame({ system: 'si', pressure: 101325, width: 820 });
-    const at = (dryBulb: number) => ({ dryBulb, humidityRatio: 0.004 });
-    expect(lineBetween(frame, at(10), at(30)).map(({ pen }) => pen)).toEqual(['line-measured', 'arrow']);
-    expect(lineBetween(frame, at(45), at(60))).toEqual([]);
   });
 });

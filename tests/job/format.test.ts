@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { format, formatNumber, unitLabel, withUnit } from '../../src/job/format.ts';
+import { format, formatCapacity, formatNumber, unitLabel, withUnit } from '../../src/job/format.ts';
 
 test.each([
   [0, 0, '0'],
@@ -21,4 +21,16 @@ test('an SI value is written in its unit, with a no-break space before the label
   expect(withUnit('88', 'percent')).toBe('88\u00a0%');
   expect(withUnit('1.2', 'one')).toBe('1.2');
   expect(unitLabel('btuh')).toBe('Btu/h');
+});
+
+test.each([
+  [8593.7, 'btuh', '29,300'],
+  [8593.7, 'kw', '8.59'],
+  [1436, 'btuh', '4,900'],
+  [12.3e3, 'kw', '12.3'],
+  [123.4e3, 'kw', '123'],
+  [-1436, 'kw', '−1.44'],
+  [0, 'btuh', '0'],
+] as const)('a capacity of %d W in %s is written with three figures, %s', (watts, unit, text) => {
+  expect(formatCapacity(watts, unit)).toBe(text);
 });

@@ -1,31 +1,12 @@
 /** The sheet comes alive without holding up the finger that is already on it. */
 import { expect, inject, test } from 'vitest';
 import { closure, scriptsOf, textOf } from './builtSite.ts';
-import { phone, ready, sheet, useSite } from './support.ts';
+import { longestTask, phone, ready, sheet, useSite } from './support.ts';
 
 const { blank } = useSite();
 
 test('coming alive takes no task over 50 ms, as the least of five loads', async () => {
-  const longest: number[] = [];
-  for (let load = 0; load < 5 && !longest.includes(0); load++) {
-    const { page } = await blank(phone);
-    await page.addInitScript(() => {
-      const tasks: number[] = [];
-      Object.assign(globalThis, { tasks });
-      new PerformanceObserver((list) => tasks.push(...list.getEntries().map(({ duration }) => duration))).observe({
-        type: 'longtask',
-        buffered: true,
-      });
-    });
-    await page.goto(inject('url') + sheet);
-    await ready(page);
-    await page.evaluate(() => new Promise((resolve) => requestIdleCallback(resolve)));
-    const tasks = await page.evaluate(() => (globalThis as unknown as { tasks: number[] }).tasks);
-    longest.push(Math.max(0, ...tasks));
-    await page.context().close();
-  }
-  console.log(`  longest task of each load: ${longest.map(Math.round).join(', ')} ms (0: none over 50)`);
-  expect(Math.min(...longest)).toBeLessThanOrEqual(50);
+  expect(await longestTask(blank, sheet)).toBeLessThanOrEqual(50);
 });
 
 // The store of the device is fetched beside the sheet: nobody waits for it to type or to read an answer.

@@ -1,8 +1,8 @@
 /** Points of the air chart under a mouse, a finger and the keys, and what a drag may touch. */
 import type { Page } from 'playwright-core';
-import { expect, inject, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { chart, chartOpener, handle, linked, said, textField, typeReturn } from './moistAir.ts';
-import { keptText, phone, ready, useSite } from './support.ts';
+import { keptText, longestTask, phone, ready, useSite } from './support.ts';
 
 const { open, blank } = useSite();
 const openChart = chartOpener(open);
@@ -181,26 +181,7 @@ test('a drag touches nothing that does not move: neither the lines nor the other
 });
 
 test('coming alive takes no task over 50 ms, as the least of five loads', async () => {
-  const longest: number[] = [];
-  for (let load = 0; load < 5 && !longest.includes(0); load++) {
-    const { page } = await blank(phone);
-    await page.addInitScript(() => {
-      const tasks: number[] = [];
-      Object.assign(globalThis, { tasks });
-      new PerformanceObserver((list) => tasks.push(...list.getEntries().map(({ duration }) => duration))).observe({
-        type: 'longtask',
-        buffered: true,
-      });
-    });
-    await page.goto(inject('url') + linked);
-    await ready(page);
-    await handle(page, 'a').waitFor();
-    await page.evaluate(() => new Promise((resolve) => requestIdleCallback(resolve)));
-    longest.push(Math.max(0, ...(await page.evaluate(() => (globalThis as unknown as { tasks: number[] }).tasks))));
-    await page.context().close();
-  }
-  console.log(`  longest task of each load: ${longest.map(Math.round).join(', ')} ms (0: none over 50)`);
-  expect(Math.min(...longest)).toBeLessThanOrEqual(50);
+  expect(await longestTask(blank, linked, (page) => handle(page, 'a').waitFor())).toBeLessThanOrEqual(50);
 });
 
 test('the demo is looked at: dragging asks, and nothing moves', async () => {

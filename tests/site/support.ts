@@ -64,6 +64,37 @@ export function useSite() {
   return { blank, open, forgive };
 }
 
+/**
+ * The longest task while a page comes alive, ms, as the least of five loads, because the machine has other things to do as
+ * well; 0 when no task of some load was over 50. `then` waits for what else has to stand.
+ */
+export async function longestTask(
+  blank: (options: BrowserContextOptions) => Promise<Visit>,
+  path: string,
+  then: (page: Page) => Promise<unknown> = async () => {},
+): Promise<number> {
+  const longest: number[] = [];
+  for (let load = 0; load < 5 && !longest.includes(0); load++) {
+    const { page } = await blank(phone);
+    await page.addInitScript(() => {
+      const tasks: number[] = [];
+      Object.assign(globalThis, { tasks });
+      new PerformanceObserver((list) => tasks.push(...list.getEntries().map(({ duration }) => duration))).observe({
+        type: 'longtask',
+        buffered: true,
+      });
+    });
+    await go(page, path);
+    await then(page);
+    await page.evaluate(() => new Promise((resolve) => requestIdleCallback(resolve)));
+    const tasks = await page.evaluate(() => (globalThis as unknown as { tasks: number[] }).tasks);
+    longest.push(Math.max(0, ...tasks));
+    await page.context().close();
+  }
+  console.log(`  longest task of each load of ${path}: ${longest.map(Math.round).join(', ')} ms (0: none over 50)`);
+  return Math.min(...longest);
+}
+
 /** Goes to a page and waits until its islands stand. */
 export async function go(page: Page, path: string): Promise<void> {
   await page.goto(inject('url') + path);

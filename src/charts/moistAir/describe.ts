@@ -1,12 +1,11 @@
-/** The chart in words and as a table, for those who do not see it, and for the sheet of figures. */
+/** The chart in words, for those who do not see it. */
 import type { CoilLoad, MoistAir } from '../../calc/types.ts';
 import type { System } from '../../job/types.ts';
 import { differenceUnit, displayUnit } from '../../job/units.ts';
 import { moistAirChart, chartSentences as say } from '../../words/en/moistAirChart.ts';
-import { amountNumber, amountText, fractionText, inUnit, powerText, pressureText, unitText } from './amounts.ts';
+import { amountText, fractionText, inUnit, powerText, pressureText } from './amounts.ts';
 import type { ChartFrame } from './frame.ts';
 import { readingText } from './processWords.ts';
-import { propertiesOf } from './properties.ts';
 
 /** What the chart shows, in sentences. */
 export function describe(
@@ -38,44 +37,3 @@ function changeOf(entering: MoistAir, leaving: MoistAir, system: System): string
   const texts = [inUnit(Math.abs(drop), step), amountText('humidityRatio', Math.abs(water), system)] as const;
   return [say.change(texts[0], drop >= 0, texts[1], water >= 0)];
 }
-
-export interface NamedAir {
-  readonly name: string;
-  readonly air: MoistAir;
-}
-
-export interface StateTable {
-  /** The first head is over the names. */
-  readonly heads: readonly { readonly name: string; readonly unit: string }[];
-  readonly rows: readonly { readonly name: string; readonly cells: readonly string[] }[];
-}
-
-/** The table of states: a row each, a column for every property, units in the heads. */
-export function stateTable(system: System, states: readonly NamedAir[]): StateTable {
-  const { properties } = moistAirChart;
-  const kinds = propertiesOf(blank);
-  return {
-    heads: [
-      { name: moistAirChart.stateHead, unit: '' },
-      ...kinds.map(({ key, kind }) => ({ name: properties[key], unit: unitText(kind, system) })),
-    ],
-    rows: states.map(({ name, air }) => ({
-      name,
-      cells: propertiesOf(air).map(({ kind, value }) => amountNumber(kind, value, system)),
-    })),
-  };
-}
-
-/** Only the order of the columns is taken from it. */
-const blank: MoistAir = {
-  dryBulb: 0,
-  wetBulb: 0,
-  dewPoint: 0,
-  relativeHumidity: 0,
-  humidityRatio: 0,
-  enthalpy: 0,
-  specificVolume: 0,
-  density: 0,
-  pressure: 0,
-  vaporPressure: 0,
-};

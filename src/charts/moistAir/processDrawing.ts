@@ -2,9 +2,9 @@
 import { type Box, boxAround, boxOf } from '../box.ts';
 import { clipLine, onPlot } from '../clip.ts';
 import { type Drawing, type Pen, type Point, pathOf, type Stroke, tenth } from '../shapes.ts';
-import type { AirPoint, ChartFrame } from './frame.ts';
+import type { ChartFrame } from './frame.ts';
 import { arrowStroke, dimension, markStroke } from './marks.ts';
-import { type ChartProcess, placeOf } from './process.ts';
+import type { ChartProcess } from './process.ts';
 import { linesOfProcess, processLabels } from './processLabels.ts';
 import { type ProcessPlaces, processPlaces } from './processPlaces.ts';
 import type { ProcessWords } from './processWords.ts';
@@ -29,7 +29,7 @@ export function processBoxes(frame: ChartFrame, process: ChartProcess, words: Pr
 }
 
 /** A hatched area with its outline drawn last. */
-export function regionStrokes(outline: readonly Point[]): Stroke[] {
+function regionStrokes(outline: readonly Point[]): Stroke[] {
   if (outline.length < 3) return [];
   const d = pathOf(outline, true);
   return [
@@ -55,12 +55,6 @@ function way(frame: ChartFrame, places: ProcessPlaces): Stroke[] {
     ...arrow(frame, coilEntering, coilLeaving),
     ...marks.filter(([, place]) => onPlot(frame, place)).map(([kind, place]) => markStroke(kind, place, size)),
   ];
-}
-
-/** The straight line between two states, with its direction: for a process without figures. */
-export function lineBetween(frame: ChartFrame, from: AirPoint, to: AirPoint): Stroke[] {
-  const [a, b] = [placeOf(frame, from), placeOf(frame, to)];
-  return [...segment(frame, 'line-measured', a, b), ...arrow(frame, a, b)];
 }
 
 function arrow(frame: ChartFrame, from: Point, to: Point): Stroke[] {

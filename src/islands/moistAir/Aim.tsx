@@ -1,12 +1,11 @@
 import type { RefObject } from 'preact';
 import type { MoistAir } from '~/calc/types.ts';
 import { type AirPoint, airAt, type ChartFrame } from '~/charts/moistAir/frame.ts';
-import { displayUnit, fromSi } from '~/job/units.ts';
-import { airChart } from '~/words/en/moistAir.ts';
 import { placeOn } from './drawings.ts';
 import { stride } from './keys.ts';
 import { keepStill } from './move.ts';
 import { placeIn } from './Paper.tsx';
+import { degrees, slider } from './said.ts';
 
 interface Props {
   readonly frame: ChartFrame;
@@ -25,8 +24,6 @@ interface Props {
 export function Aim({ frame, svg, air, name, said, away, onMove, onEscape }: Props) {
   const [x, y] = placeOn(frame, air);
   const { right, bottom } = frame.plot;
-  const unit = displayUnit.temperature[frame.system];
-  const shown = (si: number) => Math.round(fromSi(si, unit) * 10) / 10;
   const press = (event: KeyboardEvent) => {
     if (event.key === 'Escape') onEscape?.();
     const to = stride(event, air, 'relativeHumidity', frame);
@@ -39,13 +36,9 @@ export function Aim({ frame, svg, air, name, said, away, onMove, onEscape }: Pro
       class="air-cross"
       data-away={away ? '' : undefined}
       role="slider"
-      tabindex={0}
-      aria-label={name}
-      aria-roledescription={airChart.pointRole}
-      aria-valuemin={shown(frame.dryBulb[0])}
-      aria-valuemax={shown(frame.dryBulb[1])}
-      aria-valuenow={shown(air.dryBulb)}
-      aria-valuetext={said}
+      tabIndex={0}
+      aria-valuenow={degrees(air.dryBulb)}
+      {...slider(name, said, frame)}
       onTouchStart={keepStill}
       onPointerDown={(event) => {
         if (event.button !== 0) return;

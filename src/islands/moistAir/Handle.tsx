@@ -1,14 +1,12 @@
 import type { RefObject } from 'preact';
 import { useRef } from 'preact/hooks';
 import type { ChartFrame } from '~/charts/moistAir/frame.ts';
-import { displayUnit, fromSi } from '~/job/units.ts';
-import { airChart } from '~/words/en/moistAir.ts';
-import { edit, system } from '../jobStore.ts';
+import { edit } from '../jobStore.ts';
 import { placeOn } from './drawings.ts';
 import { measureOf, stride } from './keys.ts';
 import { drop, editsTo, follow, giveUp, keepStill, take } from './move.ts';
 import type { ChartPoint } from './points.ts';
-import { spokenAir } from './said.ts';
+import { degrees, slider, spokenAir } from './said.ts';
 import { cross, looked } from './view.ts';
 
 interface Props {
@@ -22,7 +20,6 @@ export function Handle({ point, frame, svg }: Props) {
   const { key, name, air } = point;
   const [x, y] = placeOn(frame, air);
   const before = useRef(air);
-  const shown = (si: number) => Math.round(fromSi(si, displayUnit.temperature[system.value]) * 10) / 10;
   const press = (event: KeyboardEvent) => {
     if (event.key === 'Escape') {
       if (!giveUp()) edit(...editsTo(key, before.current));
@@ -39,13 +36,9 @@ export function Handle({ point, frame, svg }: Props) {
       class="air-handle"
       data-handle={key}
       role="slider"
-      tabindex={0}
-      aria-label={name}
-      aria-roledescription={airChart.pointRole}
-      aria-valuemin={shown(frame.dryBulb[0])}
-      aria-valuemax={shown(frame.dryBulb[1])}
-      aria-valuenow={shown(air.dryBulb)}
-      aria-valuetext={spokenAir(air, measureOf(key))}
+      tabIndex={0}
+      aria-valuenow={degrees(air.dryBulb)}
+      {...slider(name, spokenAir(air, measureOf(key)), frame)}
       transform={`translate(${x} ${y})`}
       onTouchStart={keepStill}
       onPointerDown={(event) => take(event, key, air, frame, svg)}

@@ -1,11 +1,12 @@
 /** Air in words: as the fields show it, and with all its properties. */
 import type { MoistAir } from '~/calc/types.ts';
+import type { ChartFrame } from '~/charts/moistAir/frame.ts';
 import { format, withUnit } from '~/job/format.ts';
 import { quantityOf, unitOf } from '~/job/quantities.ts';
 import type { HumidityMeasure } from '~/job/states.ts';
 import type { UnitKey } from '~/job/types.ts';
-import { displayUnit } from '~/job/units.ts';
-import { readingWords } from '~/words/en/moistAir.ts';
+import { displayUnit, fromSi } from '~/job/units.ts';
+import { airChart, readingWords } from '~/words/en/moistAir.ts';
 import { system } from '../jobStore.ts';
 import { inUnitOf, type Shown } from '../show.ts';
 
@@ -19,6 +20,18 @@ export function figure(measure: 'dryBulb' | HumidityMeasure, si: number): string
 /** The two figures that give a point. */
 export const spokenAir = (air: MoistAir, measure: HumidityMeasure) =>
   `${figure('dryBulb', air.dryBulb)}, ${figure(measure, air[measure])}${measure === 'relativeHumidity' ? '' : ` ${readingWords.properties[measure].toLowerCase()}`}`;
+
+/** A temperature as the number of a slider. */
+export const degrees = (si: number) => Math.round(fromSi(si, displayUnit.temperature[system.value]) * 10) / 10;
+
+/** How a shape that keys move says what it is, where it stands and how far it goes. */
+export const slider = (name: string, said: string, { dryBulb }: ChartFrame) => ({
+  'aria-label': name,
+  'aria-roledescription': airChart.pointRole,
+  'aria-valuemin': degrees(dryBulb[0]),
+  'aria-valuemax': degrees(dryBulb[1]),
+  'aria-valuetext': said,
+});
 
 export type Property = keyof typeof readingWords.properties;
 

@@ -15,16 +15,6 @@ export const moistAirChart = {
   latent: { name: 'drying (latent)', short: 'drying' },
   bypass: { name: 'bypass factor', short: 'bypass' },
   blower: 'blower',
-  stateHead: 'Air',
-  properties: {
-    dryBulb: 'Dry bulb',
-    relativeHumidity: 'Relative humidity',
-    wetBulb: 'Wet bulb',
-    dewPoint: 'Dew point',
-    humidityRatio: 'Humidity ratio',
-    enthalpy: 'Enthalpy',
-    specificVolume: 'Specific volume',
-  },
 } as const;
 
 /** The chart told in sentences. */
