@@ -1,60 +1,108 @@
+import type { SourceKey } from './sources.ts';
 import { amount } from './trace.ts';
-import type { RatingTable, Trace } from './types.ts';
+import type { AirflowMultiplier, RatingTable, Trace } from './types.ts';
 
 /** Capacity over the air mass flow ratio f: 0.8 + 0.2·f, 1 at the flow of the table. */
 const flowCurve = { fixed: 0.8, perFlow: 0.2 } as const;
 /** Flow ratios that the published curves are taken for. */
 const flowRange = [0.7, 1.3] as const;
 
-export interface AirflowStep {
-  /** Measured over stated dry-air flow; 1 where the step does not apply. */
-  readonly ratio: number;
-  readonly factor: number;
+/** What another airflow than the table's makes of the figures. */
+export interface FlowFactor {
+  readonly total: number;
+  /** The maker's own factor for the sensible capacity; `null` where it has to come from the coil's bypass factor. */
+  readonly sensible: number | null;
+  readonly applies: boolean;
   readonly outside: boolean;
+  readonly source: SourceKey;
 }
 
-const none: AirflowStep = { ratio: 1, factor: 1, outside: false };
+const none: FlowFactor = { total: 1, sensible: null, applies: false, outside: false, source: 'flowCurve' };
 
 /**
- * What another airflow than the table's makes of the capacity. Only for a table that stands for exactly one dry-air flow
- * (with two or more the table itself is read between them), and only when the flow here is known. The published curves are
- * for the mass flow and for the capacity without blower heat. They do not agree: at 80 % flow this one gives 0.960, six
- * others 0.954 to 0.966, and one regression of laboratory faults 0.862. Source: see `flowCurve` in the bibliography.
+ * The factors at a dry-air flow, kg/s: the maker's own where the table has them, else the published curve around the one flow
+ * that the table states. No step where the table states none, or several (it is read between them itself), or none is known
+ * here. The published curves are for the mass flow. They do not agree: at 80 % flow this one gives 0.960, six others 0.954
+ * to 0.966, and one regression of laboratory faults 0.862. Source: see `flowCurve` in the bibliography.
  */
-export function airflowStep(table: RatingTable, dryAirFlow: number | undefined): AirflowStep {
+export function flowFactor(table: RatingTable, dryAirFlow: number | undefined): FlowFactor {
+  if (dryAirFlow === undefined) return none;
+  const lines = table.multipliers.airflow;
+  if (lines.length > 0) return makersFactor(lines, dryAirFlow);
   const [stated, second] = table.axes.dryAirFlow;
-  if (stated === undefined || second !== undefined || dryAirFlow === undefined) return none;
+  if (stated === undefined || second !== undefined) return none;
   const ratio = dryAirFlow / stated;
   if (Math.abs(ratio - 1) < 1e-9) return none;
   const outside = ratio < flowRange[0] - 1e-9 || ratio > flowRange[1] + 1e-9;
-  return { ratio, factor: flowCurve.fixed + flowCurve.perFlow * ratio, outside };
+  return { total: onCurve(ratio), sensible: null, applies: true, outside, source: 'flowCurve' };
 }
 
-/** The dry-air flows, kg/s, that the curves cover around the one that a table states. */
-export function flowCovered(stated: number): readonly [number, number] {
-  return [flowRange[0] * stated, flowRange[1] * stated];
+/** The published curve at a ratio of mass flows. */
+export function onCurve(ratio: number): number {
+  return flowCurve.fixed + flowCurve.perFlow * ratio;
 }
 
-/** The working of the step; `before` is the capacity at the table's own flow, W. */
-export function traceAirflowStep(table: RatingTable, dryAirFlow: number, step: AirflowStep, before: number, t: Trace) {
-  const ratio = amount('f', 'ratio', step.ratio);
+/** Between two lines in proportion; beyond them as much more or less as the published curve says. */
+function makersFactor(lines: readonly AirflowMultiplier[], dryAirFlow: number): FlowFactor {
+  const source = 'makersTable';
+  let upper = 0;
+  while (upper < lines.length && dryAirFlow > (lines[upper] as AirflowMultiplier).dryAirFlow) upper++;
+  const to = lines[Math.min(upper, lines.length - 1)] as AirflowMultiplier;
+  const from = lines[Math.max(upper - 1, 0)] as AirflowMultiplier;
+  if (from === to) {
+    const beyond = onCurve(dryAirFlow / to.dryAirFlow);
+    const outside = Math.abs(dryAirFlow / to.dryAirFlow - 1) > 1e-9;
+    return { total: to.total * beyond, sensible: outside ? null : to.sensible, applies: true, outside, source };
+  }
+  const share = (dryAirFlow - from.dryAirFlow) / (to.dryAirFlow - from.dryAirFlow);
+  const total = from.total + share * (to.total - from.total);
+  const known = from.sensible !== null && to.sensible !== null;
+  const sensible = known ? from.sensible + share * (to.sensible - from.sensible) : null;
+  return { total, sensible, applies: true, outside: false, source };
+}
+
+/** The dry-air flows, kg/s, that a table covers around the one that it states, or with its maker's multipliers. */
+export function flowCovered(table: RatingTable): readonly [number, number] | null {
+  const lines = table.multipliers.airflow;
+  if (lines.length > 0)
+    return [(lines[0] as AirflowMultiplier).dryAirFlow, (lines.at(-1) as AirflowMultiplier).dryAirFlow];
+  const [stated] = table.axes.dryAirFlow;
+  return stated === undefined ? null : [flowRange[0] * stated, flowRange[1] * stated];
+}
+
+/** The working of the step; before it the capacity at the table's own flow, W, under its symbol; `dryAirFlow` the flow that it is brought to. */
+export function traceAirflowStep(
+  table: RatingTable,
+  dryAirFlow: number,
+  { total, source }: FlowFactor,
+  [symbol, before]: readonly [string, number],
+  t: Trace,
+): void {
+  const gives = amount('Q₂', 'power', before * total);
+  if (source !== 'flowCurve') {
+    const puts = [amount(symbol, 'power', before), amount('k', 'ratio', total), amount('ṁ₀', 'massFlow', dryAirFlow)];
+    t({ id: 'expectation.airflow', equation: `Q₂ = ${symbol}·k`, puts, gives, source });
+    return;
+  }
+  const stated = table.axes.dryAirFlow[0] as number;
+  const ratio = amount('f', 'ratio', dryAirFlow / stated);
   t({
     id: 'expectation.flowRatio',
-    equation: 'f = ṁ/ṁᵣ',
-    puts: [amount('ṁ', 'massFlow', dryAirFlow), amount('ṁᵣ', 'massFlow', table.axes.dryAirFlow[0] as number)],
+    equation: 'f = ṁ₀/ṁᵣ',
+    puts: [amount('ṁ₀', 'massFlow', dryAirFlow), amount('ṁᵣ', 'massFlow', stated)],
     gives: ratio,
     source: 'definition',
   });
   t({
     id: 'expectation.airflow',
-    equation: 'Q₂ = Q·(k₀ + k₁·f)',
+    equation: `Q₂ = ${symbol}·(k₀ + k₁·f)`,
     puts: [
-      amount('Q', 'power', before),
+      amount(symbol, 'power', before),
       amount('k₀', 'ratio', flowCurve.fixed),
       amount('k₁', 'ratio', flowCurve.perFlow),
       ratio,
     ],
-    gives: amount('Q₂', 'power', before * step.factor),
-    source: 'flowCurve',
+    gives,
+    source,
   });
 }

@@ -1,16 +1,18 @@
 import { type Blowers, blowersOf } from './blowers.ts';
-import { type ExpectationConditions, expectedCapacity } from './expectation.ts';
+import { expectedCapacity } from './expectation.ts';
+import type { ExpectationConditions } from './expectationChain.ts';
 import type { MeasuredFlow } from './measuredFlow.ts';
 import { attempt, lacking, orNull, waitingFor } from './outcome.ts';
 import { ratingTable } from './ratingTable.ts';
 import { given } from './readings.ts';
-import type { Basis, Expectation, MoistAir, Outcome, RatingTable, Test, Trace } from './types.ts';
+import type { Basis, Expectation, Installation, MoistAir, Outcome, RatingTable, Test, Trace } from './types.ts';
 import { fahrenheitDegree } from './units.ts';
 
 /** A table as a test gives it, and where it is read. */
 export interface RatingHere {
   readonly table: RatingTable;
   readonly conditions: ExpectationConditions;
+  readonly installation: Installation;
   readonly blowers: Blowers;
 }
 
@@ -45,15 +47,19 @@ export function ratingHere(
     beyond: rating.beyond === 'extend' ? 'extend' : 'refuse',
     ...(dryAirFlow === undefined ? {} : { dryAirFlow }),
     ...(given(nominal) ? { nominal } : {}),
+    ...(given(rating.certified) ? { certified: rating.certified } : {}),
   };
   const blowers = attempt(() => blowersOf(test, conditions, t), fieldOf);
   if (!blowers.ok) return blowers;
   const { inside } = blowers.value;
   const table = attempt(
-    () => ratingTable(rating.rows, basisOf(rating.basis, inside)),
+    () => ratingTable(rating.rows, { ...basisOf(rating.basis, inside), multipliers: rating.multipliers }),
     (quantity) => `rating.${quantity}`,
   );
-  return table.ok ? { ok: true, value: { table: table.value, conditions, blowers: blowers.value } } : table;
+  const installation = { blowerPower: blowers.value.here, pressure: entering.value.pressure };
+  return table.ok
+    ? { ok: true, value: { table: table.value, conditions, installation, blowers: blowers.value } }
+    : table;
 }
 
 function basisOf(basis: Basis | 'unsure', inside: number): { basis: Basis; blowerPower: number } {
@@ -64,9 +70,9 @@ function basisOf(basis: Basis | 'unsure', inside: number): { basis: Basis; blowe
 /** What the system should have here and now. A figure that is not typed yet is waited for, not a fault. */
 export function expectedHere(here: Outcome<RatingHere>, t?: Trace): Outcome<Expectation> {
   if (!here.ok) return here;
-  const { table, conditions, blowers } = here.value;
+  const { table, conditions, installation } = here.value;
   if (tooFewRows(table, conditions)) return waitingFor('rating');
-  const expected = attempt(() => expectedCapacity(table, conditions, { blowerPower: blowers.here }, t), fieldOf);
+  const expected = attempt(() => expectedCapacity(table, conditions, installation, t), fieldOf);
   return !expected.ok && expected.problem?.code === 'hole' ? waitingFor('rating') : expected;
 }
 

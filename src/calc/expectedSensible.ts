@@ -1,7 +1,7 @@
 import { blowerInside } from './blowerHeat.ts';
 import { bypassAtFlow, type CoilDuty, leavingAir, ratedApparatus } from './coilModel.ts';
 import { standardPressureAtSeaLevel } from './constants.ts';
-import type { Chain } from './expectation.ts';
+import type { Chain } from './expectationChain.ts';
 import { moistAir } from './moistAir.ts';
 import { attempt, orNull } from './outcome.ts';
 import { figureAt } from './rated.ts';
@@ -20,8 +20,9 @@ interface Shift {
  * Net sensible capacity to expect, W. Read from the table; then, where the table states one entering dry bulb or one airflow
  * and the air here has another, moved with the coil's own bypass factor: by ṁ·c_p·(1 − b) for each kelvin of dry bulb, and at
  * another airflow by the model's surface and b = exp(−A₀/ṁ). Never above the total. `null` where the table has no sensible
- * capacity or one above its total, does not say for which dry bulb it stands, or the coil of the rating has no apparatus dew point (a dry coil) and a
- * shift is needed. The rating's process is at sea level, as ratings are.
+ * capacity or one above its total, does not say for which dry bulb it stands, or the coil of the rating has no apparatus dew
+ * point (a dry coil) and a shift is needed. The rating's process is at sea level, as ratings are; the coil's here at the
+ * pressure here.
  */
 export function expectedSensible(
   table: RatingTable,
@@ -29,35 +30,34 @@ export function expectedSensible(
   installation: Installation,
   chain: Chain,
 ): number | null {
-  const sensible = usableSensible(table);
-  const printed = sensible && figureAt(sensible, table, chain.place);
-  const shift = shiftOf(table, conditions);
+  const column = usableSensible(table);
+  const printed = column && figureAt(column, table, chain.place);
+  const shift = shiftOf(table, conditions, chain);
   if (printed === null || shift === null) return null;
   const inside = blowerInside(table);
-  const rated = { total: chain.atTemperatures + inside, sensible: printed + inside };
-  const here = needed(shift)
-    ? orNull(attempt(() => shifted(shift, conditions.enteringWetBulb, rated, chain.gross)))
+  const own = chain.flow.sensible;
+  const sensible = printed * (table.multipliers.indoorMatch ?? 1) * (own ?? 1) + inside;
+  const rated = { total: own === null ? chain.matched + inside : chain.gross, sensible };
+  const here = needed(shift, chain)
+    ? orNull(attempt(() => shifted(shift, conditions.enteringWetBulb, rated, chain)))
     : rated.sensible;
-  return here === null ? null : Math.min(here, chain.gross) - installation.blowerPower;
+  return here === null ? null : Math.min(here, chain.here) - installation.blowerPower;
 }
 
-function shiftOf(table: RatingTable, conditions: RatingConditions): Shift | null {
+function shiftOf(table: RatingTable, conditions: RatingConditions, { flow, seaLevelFlow }: Chain): Shift | null {
   const dryBulbs = table.axes.enteringDryBulb;
   const here = conditions.enteringDryBulb;
   const stated = dryBulbs.length === 1 ? dryBulbs[0] : here;
   if (dryBulbs.length === 0 || here === undefined || stated === undefined) return null;
   const flows = table.axes.dryAirFlow;
-  const flowHere = conditions.dryAirFlow ?? flows[0];
-  return {
-    fromDryBulb: stated,
-    toDryBulb: here,
-    fromFlow: flows.length === 1 ? flows[0] : flowHere,
-    toFlow: flowHere,
-  };
+  const toFlow = conditions.dryAirFlow ?? flows[0];
+  const readAt = flows.length === 0 ? toFlow : (seaLevelFlow ?? flows[0]);
+  const fromFlow = flows.length === 1 && flow.sensible === null ? flows[0] : readAt;
+  return { fromDryBulb: stated, toDryBulb: here, fromFlow, toFlow };
 }
 
-function needed({ fromDryBulb, toDryBulb, fromFlow, toFlow }: Shift): boolean {
-  return fromDryBulb !== toDryBulb || fromFlow !== toFlow;
+function needed({ fromDryBulb, toDryBulb, fromFlow, toFlow }: Shift, { line, altitude }: Chain): boolean {
+  return fromDryBulb !== toDryBulb || fromFlow !== toFlow || line !== null || altitude.applies;
 }
 
 /** Capacities without blower heat, W. */
@@ -67,21 +67,21 @@ interface Gross {
 }
 
 /** The sensible capacity, W, of air that has the same wet bulb and another dry bulb or flow; all of `total` on a dry coil. */
-function shifted(shift: Shift, wetBulb: number, rated: Gross, total: number): number | null {
+function shifted(shift: Shift, wetBulb: number, rated: Gross, { here: total, pressure }: Chain): number | null {
   const { fromDryBulb, toDryBulb, fromFlow, toFlow } = shift;
   if (fromFlow === undefined || toFlow === undefined) return null;
-  const from = duty(fromDryBulb, wetBulb, fromFlow, rated.total);
+  const from = duty(fromDryBulb, wetBulb, standardPressureAtSeaLevel, fromFlow, rated.total);
   const found = ratedApparatus(from, rated.sensible);
   if (!found) return null;
   const before = leavingAir(from, found.bypassFactor);
   const after = leavingAir(
-    duty(toDryBulb, wetBulb, toFlow, total),
+    duty(toDryBulb, wetBulb, pressure, toFlow, total),
     bypassAtFlow(found.bypassFactor, toFlow / fromFlow),
   );
   if (!before || !after) return null;
   return after.sensible === total ? total : rated.sensible + after.sensible - before.sensible;
 }
 
-function duty(dryBulb: number, wetBulb: number, dryAirFlow: number, total: number): CoilDuty {
-  return { entering: moistAir({ dryBulb, wetBulb, pressure: standardPressureAtSeaLevel }), dryAirFlow, total };
+function duty(dryBulb: number, wetBulb: number, pressure: number, dryAirFlow: number, total: number): CoilDuty {
+  return { entering: moistAir({ dryBulb, wetBulb, pressure }), dryAirFlow, total };
 }

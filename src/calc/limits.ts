@@ -21,6 +21,8 @@ export const limits = {
   blowerPower: [0, 1e5],
   /** Total capacity of one machine, W; its sensible capacity and its power may go down to nothing. */
   capacity: [1, 1e8],
+  /** A maker's correction, or what a line set leaves: beyond it the figure is a slip of the pen. */
+  multiplier: [0.2, 2],
 } as const satisfies Record<string, readonly [number, number]>;
 
 /** The ranges that the sources state for single equations. */

@@ -1,4 +1,4 @@
-import { tableRange } from './expectation.ts';
+import { tableRange } from './expectationChain.ts';
 import type { Facts, Rule } from './facts.ts';
 import { axisSigns } from './ratedTrace.ts';
 import { given } from './readings.ts';

@@ -1,6 +1,6 @@
 import { CalcError, within } from './errors.ts';
 import { axisOrder, axisRange, checkFigures, checkTable, gridSize } from './tableCheck.ts';
-import type { Axis, Basis, RatingRow, RatingTable } from './types.ts';
+import type { AirflowMultiplier, Axis, Basis, Multipliers, RatingRow, RatingTable } from './types.ts';
 
 export interface RatingOptions {
   readonly basis: Basis;
@@ -9,19 +9,25 @@ export interface RatingOptions {
   readonly from?: 'table' | 'generic';
   /** Relative half-width that the source itself admits. */
   readonly band?: number;
+  readonly multipliers?: Multipliers;
 }
+
+/** A rating without corrections of its maker. */
+export const noMultipliers: Multipliers = { airflow: [], indoorMatch: null, lineLength: null };
 
 /** Values of an axis this close together are one row of the table, typed in two units. */
 const sameRow = 1e-6;
 
 /**
  * A `RatingTable` from rows in any order. SI: °C, kg/s, W. Throws a `CalcError`: `noRows`, `notFinite` or `outOfRange` for a
- * bad number, `notPositive` for a capacity that is not above zero, `axisOnSomeRows`, `repeatedRow` (its value is the place of the row, from zero), `missingRow` (how many rows there are, and
- * how many the grid needs). A `null` total is a hole in the printed table. A sensible capacity above its
- * total stands as printed; `tableRemarks` names it, and no reading uses it.
+ * bad number, `notPositive` for a capacity that is not above zero, `axisOnSomeRows`, `repeatedRow` (its value is the place of
+ * the row, from zero), `missingRow` (how many rows there are, and how many the grid needs). A `null` total is a hole in the
+ * printed table. A sensible capacity above its total stands as printed; `tableRemarks` names it, and no reading uses it. The
+ * lines of an airflow multiplier may come in any order; the flow that the rows state belongs to them, with the factor 1 unless
+ * it is given.
  */
 export function ratingTable(rows: readonly RatingRow[], options: RatingOptions): RatingTable {
-  const { basis, blowerPower, from = 'table', band = 0 } = options;
+  const { basis, blowerPower, from = 'table', band = 0, multipliers = noMultipliers } = options;
   if (rows.length === 0) throw new CalcError('noRows', 'rows', 0, 1, 1e6);
   for (const row of rows) checkFigures(row.total, row.sensible, row.power);
   const axes = {
@@ -40,6 +46,7 @@ export function ratingTable(rows: readonly RatingRow[], options: RatingOptions):
     sensible: column(grid, 'sensible'),
     power: column(grid, 'power'),
     band,
+    multipliers: { ...multipliers, airflow: airflowLines(multipliers.airflow, axes.dryAirFlow) },
   };
   checkTable(table);
   return table;
@@ -88,4 +95,13 @@ function placeOf(row: RatingRow, axes: RatingTable['axes']): number {
 function column(grid: readonly RatingRow[], name: 'sensible' | 'power'): (number | null)[] | null {
   const values = grid.map((row) => row[name] ?? null);
   return values.some((value) => value !== null) ? values : null;
+}
+
+/** The lines of an airflow multiplier, ascending, with the flow of the table among them. */
+function airflowLines(lines: readonly AirflowMultiplier[], flows: readonly number[]): readonly AirflowMultiplier[] {
+  const [stated] = flows;
+  if (lines.length === 0) return lines;
+  const own = lines.some(({ dryAirFlow }) => stated !== undefined && Math.abs(dryAirFlow - stated) <= sameRow);
+  const base = stated === undefined || own ? [] : [{ dryAirFlow: stated, total: 1, sensible: 1 }];
+  return [...base, ...lines].sort((a, b) => a.dryAirFlow - b.dryAirFlow);
 }

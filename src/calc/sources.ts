@@ -63,6 +63,11 @@ const works = {
       'NREL/TP-5500-56354 (2013), tables 9, 10 and 14 to 19: gross capacity of residential machines by entering wet bulb, outdoor dry bulb and air mass flow, as carried by three open building-energy libraries.',
     known: 'second-hand',
   },
+  outdoorCoilAltitude: {
+    citation:
+      'Derived: the same volume at another air pressure holds mass in proportion to it (standard atmosphere; air mass flow as EnergyPlus defines it). The outdoor coil loses mass too: by the condenser airflow data of NREL/SR-5500-65030 about 2 % of the capacity at 5000 ft, known to ±2 %.',
+    known: 'computed',
+  },
   blowerDefault: {
     citation:
       'EnergyPlus Engineering Reference: 773.3 W per m³/s of air (365 W per 1000 scfm) where the blower is not known, credited there to AHRI 210/240 and 340/360.',
@@ -124,6 +129,11 @@ const works = {
   mould: {
     citation:
       'US EPA, Should you have the air ducts in your home cleaned?: wet or mouldy insulated duct cannot be cleaned effectively; dry within 24 to 48 hours, and stop the water first.',
+    known: 'read',
+  },
+  certifiedRating: {
+    citation:
+      'The certified capacity of this very pair at 95 °F outdoors and 80/67 °F indoors, as typed from its certificate or its data sheet.',
     known: 'read',
   },
   makersTable: {

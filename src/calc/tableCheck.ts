@@ -1,6 +1,6 @@
 import { CalcError, within } from './errors.ts';
 import { limits } from './limits.ts';
-import type { Axis, RatingTable } from './types.ts';
+import type { Axis, Multipliers, RatingTable } from './types.ts';
 
 /** The axes in the order in which the figures of a table stand: the last varies fastest. */
 export const axisOrder = ['outdoorDryBulb', 'enteringWetBulb', 'enteringDryBulb', 'dryAirFlow'] as const;
@@ -68,7 +68,21 @@ export function checkTable(table: RatingTable): void {
     if (values && values.length !== size) throw new CalcError('wrongLength', column, values.length, size, size);
   }
   for (let i = 0; i < size; i++) checkFigures(table.total[i], table.sensible?.[i], table.power?.[i]);
+  checkMultipliers(table.multipliers);
   checked.add(table);
+}
+
+function checkMultipliers({ airflow, indoorMatch, lineLength }: Multipliers): void {
+  if (indoorMatch !== null) within('multipliers.indoorMatch', indoorMatch, limits.multiplier);
+  if (lineLength !== null) within('multipliers.lineLength', lineLength, limits.multiplier);
+  checkAxis(
+    'dryAirFlow',
+    airflow.map(({ dryAirFlow }) => dryAirFlow),
+  );
+  for (const { total, sensible } of airflow) {
+    within('multipliers.airflow', total, limits.multiplier);
+    if (sensible !== null) within('multipliers.airflow', sensible, limits.multiplier);
+  }
 }
 
 function checkAxis(axis: Axis, values: readonly number[]): void {

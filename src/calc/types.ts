@@ -53,6 +53,25 @@ export interface RatingTable {
   readonly power: readonly (number | null)[] | null;
   /** Relative half-width that the source itself admits; 0 for a maker's table. */
   readonly band: number;
+  /** The maker's own corrections of these figures. Each is applied once, as a step of its own. */
+  readonly multipliers: Multipliers;
+}
+
+/** One line of a maker's airflow correction: factors on the printed figures at this dry-air flow, kg/s. */
+export interface AirflowMultiplier {
+  readonly dryAirFlow: number;
+  readonly total: number;
+  readonly sensible: number | null;
+}
+
+/** A maker's own corrections, factors on the printed figures; nothing given: an empty list, `null`. */
+export interface Multipliers {
+  /** Ascending in airflow. Outranks the published airflow curve. */
+  readonly airflow: readonly AirflowMultiplier[];
+  /** For this indoor unit, where the table is printed for another. */
+  readonly indoorMatch: number | null;
+  /** For this length of line set. Outranks every other figure for it. */
+  readonly lineLength: number | null;
 }
 
 /** Where the table is read. Axes that the table does not vary may be left out. */
@@ -92,12 +111,31 @@ export interface CoilLoad {
   readonly apparatus: { readonly dewPoint: number; readonly bypassFactor: number } | null;
 }
 
+/**
+ * The steps from the nameplate to the expectation, in their order: from the nominal to the certified capacity; read at these
+ * temperatures; this indoor unit; the measured volume as if at sea level; the blower's heat inside a net rating put back; the
+ * line set; the air pressure here; this system's own blower heat taken off.
+ */
+export type DerateCause =
+  | 'certified'
+  | 'temperatures'
+  | 'indoorMatch'
+  | 'airflow'
+  | 'blowerInside'
+  | 'lineSet'
+  | 'altitude'
+  | 'blowerHere';
+
 /** One step from the rating to the expectation, W before and after. */
 export interface Derate {
-  readonly cause: string;
+  readonly cause: DerateCause;
+  /** `false`: nothing is known that this step could act on. It is listed all the same, with the factor 1. */
+  readonly applies: boolean;
   readonly factor: number;
   readonly before: number;
   readonly after: number;
+  /** How far the step itself may be out: relative half-width of `after`, rectangular; 0 for none. */
+  readonly band: number;
   readonly source: SourceKey;
 }
 
@@ -113,7 +151,23 @@ export interface Expectation {
 export interface Installation {
   /** Electrical power of this system's blower, all of which ends as heat in the air, W. */
   readonly blowerPower: number;
+  /** Station pressure, Pa; sea level when left out. */
+  readonly pressure?: number;
+  /** What the line set leaves of the capacity, with the lowest and the highest that it may be; `null` for a line as rated. */
+  readonly lineSet?: LineSetFactor | null;
 }
+
+/** A factor on the gross capacity with its band. */
+export interface LineSetFactor {
+  readonly factor: number;
+  readonly low: number;
+  readonly high: number;
+  readonly source: SourceKey;
+}
+
+/** What kind of machine the published curves are for, and which of its stages. They do not cover variable speed. */
+export type GenericUnit = 'airConditioner' | 'heatPump';
+export type GenericStage = 'one' | 'low' | 'high' | 'variable';
 
 /** A probe's reading; a value not given yet is `null`. Humidity is given as relative humidity or as wet bulb. */
 export interface AirReading {
@@ -148,6 +202,18 @@ export interface Test {
     /** `null`: not known; the rating's blower is then taken to be like this system's. */
     readonly blowerPower: number | null;
     readonly beyond: 'refuse' | 'extend';
+    /** `generic`: published curves through `certified` stand for the table, and `rows` are not read. */
+    readonly from: 'table' | 'generic';
+    /** The certified capacity of this match at 95 °F outdoors and 67 °F entering wet bulb, W. */
+    readonly certified: number | null;
+    /** What the published curves have to be told; only read when `from` is `generic`. */
+    readonly generic: {
+      readonly unit: GenericUnit;
+      readonly stage: GenericStage;
+      /** Of the certified rating, kg/s; `null`: what the published machines had for their capacity. */
+      readonly dryAirFlow: number | null;
+    } | null;
+    readonly multipliers: Multipliers;
   } | null;
   readonly blower: { readonly place: BlowerPlace; readonly power: number | null };
   /** The size on the nameplate, W. */

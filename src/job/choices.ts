@@ -20,11 +20,15 @@ export const choices = {
   fullSpeed: { values: ['oneSpeed', 'highStage', 'held', 'unsure'] },
   'stage.heldBy': { values: ['thermostat', 'testMode', 'serviceTool', 'other'] },
   'equipment.kind': { values: ['airHandler', 'furnaceCoil', 'packaged', 'ductedMiniSplit'] },
+  'equipment.stages': { values: ['one', 'two', 'variable'] },
+  'equipment.heatPump': { values: ['yes', 'no'], assumed: 'no' },
   'blower.place': { values: ['before coil', 'after coil', 'outside probes'] },
   certifiedMatch: { values: ['yes', 'no', 'unsure'] },
   filter: { values: ['clean', 'dirty', 'unsure'] },
   coil: { values: ['clean', 'dirty', 'iced', 'unsure'] },
   sideBySide: { values: ['yes', 'no', 'unsure'] },
+  /** Cells around the conditions, a whole sheet, or published curves through the certified capacity. */
+  'rating.from': { values: ['cells', 'sheet', 'generic'], assumed: 'cells' },
   /** Wet bulbs of the maker's rows: 57 62 67 72 °F, 59 63 67 71 °F, 15 17 19 21 23 °C, 14 16 18 19 20 22 24 °C, or typed. */
   'rating.series': { values: ['57', '59', '15', '14', 'other'] },
   'rating.basis': { values: ['net', 'gross', 'unsure'], assumed: 'unsure' },

@@ -55,6 +55,26 @@ const blowerPower = {
   usual: [80, 1500],
   possible: [0, 8000],
 } as const;
+/** A total of the maker's, as printed. */
+const capacity = {
+  kind: 'power',
+  ip: 'btuh',
+  si: 'kw',
+  decimals: { ip: 0, si: 2 },
+  usual: inTons(1, 6),
+  possible: inTons(0.25, 40),
+  article: 'makers-table',
+} as const;
+/** A factor of the maker's on the printed figures. */
+const correction = {
+  kind: 'fraction',
+  ip: 'fraction',
+  si: 'fraction',
+  decimals: { ip: 3, si: 3 },
+  usual: [0.85, 1.1],
+  possible: narrowed(limits.multiplier, 0.5, 1.5),
+  article: 'makers-table',
+} as const;
 
 export const quantities = {
   'entering.dryBulb': { ...temperature, symbol: 't₁', usual: fahrenheit(65, 86), article: 'return-probe' },
@@ -135,6 +155,10 @@ export const quantities = {
   'rating.airflow': { ...airflow, symbol: 'V̇ᵣ', usual: inCfm(350, 2600), article: 'makers-table' },
   'rating.airflowSecond': { ...airflow, symbol: 'V̇ᵣ', usual: inCfm(350, 2600), article: 'makers-table' },
   'rating.blowerPower': { ...blowerPower, symbol: 'Pᵣ', article: 'blower-heat' },
+  'rating.certified': { ...capacity, symbol: 'Qₐ' },
+  'rating.certifiedAirflow': { ...airflow, symbol: 'V̇ᵣ', usual: inCfm(350, 2600), article: 'makers-table' },
+  'rating.indoorMatch': { ...correction, symbol: 'k' },
+  'rating.lineLength': { ...correction, symbol: 'k' },
   'rating.enteringDryBulb': {
     ...temperature,
     symbol: 't₁ᵣ',
@@ -142,16 +166,7 @@ export const quantities = {
     usual: fahrenheit(70, 85),
     article: 'makers-table',
   },
-  'rating.total': {
-    kind: 'power',
-    symbol: 'Q',
-    ip: 'btuh',
-    si: 'kw',
-    decimals: { ip: 0, si: 2 },
-    usual: inTons(1, 6),
-    possible: inTons(0.25, 40),
-    article: 'makers-table',
-  },
+  'rating.total': { ...capacity, symbol: 'Q' },
   'rating.sensible': {
     kind: 'power',
     symbol: 'Qₛ',

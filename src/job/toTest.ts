@@ -1,12 +1,12 @@
 /** The one place where what was typed becomes a test in SI. Nothing is rounded, and no measurement becomes another. */
-import { standardAirDensity } from '../calc/index.ts';
-import type { RatingRow, Test } from '../calc/types.ts';
+import type { Test } from '../calc/types.ts';
 import { airflowMethods, blowerPlaces, type ChoiceKey, type ChoiceValue, chosen, isChoice } from './choices.ts';
-import { entered, siOf } from './entered.ts';
+import { entered } from './entered.ts';
 import { probeLimit } from './probeLimits.ts';
 import { type FieldProblem, fieldProblems } from './problems.ts';
-import { type Grid, type RatingGrid, ratingGrid } from './ratingGrid.ts';
+import { ratingGrid } from './ratingGrid.ts';
 import { meanReading, measuredHere } from './readings.ts';
+import { ratingIn } from './toRating.ts';
 import type { Job } from './types.ts';
 
 export type Assumed =
@@ -77,46 +77,4 @@ export function toTest(job: Job): ToTest {
 function said<Key extends ChoiceKey>(job: Job, key: Key): ChoiceValue<Key> | null {
   const value = job.chosen[key];
   return isChoice(key, value) ? value : null;
-}
-
-function ratingIn(job: Job, grid: RatingGrid): Test['rating'] {
-  if (grid.state === 'waiting') return null;
-  return {
-    rows: usableBlocks(grid).flatMap((block) => blockRows(job, grid, block)),
-    basis: chosen(job, 'rating.basis') ?? 'unsure',
-    blowerPower: entered(job, 'rating.blowerPower'),
-    beyond: chosen(job, 'rating.beyond') ?? 'refuse',
-  };
-}
-
-/** Of two blocks only those whose airflow is known, and one of each; without any, the first stands alone. */
-function usableBlocks({ airflows }: Grid): readonly number[] {
-  const flows = airflows.map(siOf);
-  const usable = flows.flatMap((flow, block) => (flow !== null && flows.indexOf(flow) === block ? [block] : []));
-  return usable.length === 0 ? [0] : usable;
-}
-
-function blockRows(job: Job, grid: Grid, block: number): RatingRow[] {
-  const enteringDryBulb = entered(job, 'rating.enteringDryBulb');
-  const volumeFlow = siOf(grid.airflows[block] ?? { state: 'empty' });
-  const cells = grid.cells.filter((cell) => cell.block === block);
-  return cells.flatMap((cell): RatingRow[] => {
-    const outdoors = grid.outdoors[cell.outdoors];
-    const wetBulb = grid.wetBulbs[cell.wetBulb];
-    if (cell.quantity !== 'total' || outdoors === undefined || wetBulb === undefined) return [];
-    const sensible = cells.find(
-      (other) => other.quantity === 'sensible' && other.outdoors === cell.outdoors && other.wetBulb === cell.wetBulb,
-    );
-    return [
-      {
-        outdoorDryBulb: outdoors.si,
-        enteringWetBulb: wetBulb.si,
-        ...(enteringDryBulb === null ? {} : { enteringDryBulb }),
-        // The airflow of a maker's table is in standard air.
-        ...(volumeFlow === null ? {} : { dryAirFlow: volumeFlow * standardAirDensity }),
-        total: siOf(cell.read),
-        ...(sensible === undefined ? {} : { sensible: siOf(sensible.read) }),
-      },
-    ];
-  });
 }

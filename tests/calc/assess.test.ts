@@ -221,6 +221,20 @@ describe('assess, on hostile tests', () => {
         basis: fc.constantFrom('net', 'gross', 'unsure', 'half'),
         blowerPower: number,
         beyond: fc.constantFrom('refuse', 'extend'),
+        from: fc.constantFrom('table', 'generic', 'hearsay'),
+        certified: fc.oneof(number, fc.constant(10e3)),
+        generic: fc.option(
+          fc.record({
+            unit: fc.constantFrom('airConditioner', 'heatPump', 'fridge'),
+            stage: fc.constantFrom('one', 'low', 'high', 'variable', 'none'),
+            dryAirFlow: fc.oneof(number, fc.constant(null)),
+          }),
+        ),
+        multipliers: fc.record({
+          airflow: fc.array(fc.record({ dryAirFlow: number, total: number, sensible: number }), { maxLength: 3 }),
+          indoorMatch: fc.oneof(number, fc.constant(null), fc.constant(0.98)),
+          lineLength: fc.oneof(number, fc.constant(null), fc.constant(0.98)),
+        }),
       }),
     ),
     blower: fc.record({

@@ -41,16 +41,20 @@ const at: ExpectationConditions = {
 const read = (9600 + 10700 + 9100 + 10200) / 4;
 
 describe('expectedCapacity', () => {
-  test('goes from the table to this system in four steps, those that do not apply with the factor 1', () => {
+  test('goes from the nameplate to this system in eight steps, those that do not apply with the factor 1', () => {
     const { derates, total, basis, outside } = expectedCapacity(net, at, { blowerPower: 450 });
     expect(basis).toBe('net');
     expect(outside).toEqual([]);
     expect(total).toBeCloseTo(read + 300 - 450, 9);
-    expect(derates.map(({ cause, factor, source }) => [cause, factor, source])).toEqual([
-      ['temperatures', 1, 'makersTable'],
-      ['airflow', 1, 'flowCurve'],
-      ['blowerInside', (read + 300) / read, 'coilModel'],
-      ['blowerHere', (read + 300 - 450) / (read + 300), 'coilModel'],
+    expect(derates.map(({ cause, applies, factor, source }) => [cause, applies, factor, source])).toEqual([
+      ['certified', false, 1, 'certifiedRating'],
+      ['temperatures', true, 1, 'makersTable'],
+      ['indoorMatch', false, 1, 'makersTable'],
+      ['airflow', false, 1, 'flowCurve'],
+      ['blowerInside', true, (read + 300) / read, 'coilModel'],
+      ['lineSet', false, 1, 'makersTable'],
+      ['altitude', false, 1, 'outdoorCoilAltitude'],
+      ['blowerHere', true, (read + 300 - 450) / (read + 300), 'coilModel'],
     ]);
   });
 

@@ -40,6 +40,7 @@ describe('ratingTable', () => {
       sensible: null,
       power: null,
       band: 0,
+      multipliers: { airflow: [], indoorMatch: null, lineLength: null },
     } satisfies RatingTable);
   });
 

@@ -1,4 +1,11 @@
-import { btuPerHour, cubicFootPerMinute, fromFahrenheit, type RatingRow, type Test } from '../../src/calc/index.ts';
+import {
+  btuPerHour,
+  cubicFootPerMinute,
+  fromFahrenheit,
+  noMultipliers,
+  type RatingRow,
+  type Test,
+} from '../../src/calc/index.ts';
 
 /** Rows of an invented 3-ton table: outdoor and entering wet bulb in °F, total in Btu/h. */
 const figures = [
@@ -23,7 +30,16 @@ export const wholeTest: Test = {
   barometer: null,
   outdoorDryBulb: fromFahrenheit(91),
   fullSpeed: 'oneSpeed',
-  rating: { rows, basis: 'net', blowerPower: 300, beyond: 'refuse' },
+  rating: {
+    rows,
+    basis: 'net',
+    blowerPower: 300,
+    beyond: 'refuse',
+    from: 'table',
+    certified: null,
+    generic: null,
+    multipliers: noMultipliers,
+  },
   blower: { place: 'after coil', power: 430 },
   nominalCapacity: 36000 * btuPerHour,
   line: 0.9,

@@ -4,6 +4,7 @@ import {
   btuPerHour,
   cubicFootPerMinute,
   fromFahrenheit,
+  noMultipliers,
   type Outcome,
   type Test,
 } from '../../src/calc/index.ts';
@@ -38,6 +39,10 @@ export function goldenTest(job: GoldenJob): Test {
       basis: job.basis,
       blowerPower: job.blowerInside,
       beyond: 'refuse',
+      from: 'table',
+      certified: null,
+      generic: null,
+      multipliers: noMultipliers,
     },
     blower: { place: 'after coil', power: job.blowerHere },
     nominalCapacity: null,

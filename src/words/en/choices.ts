@@ -41,6 +41,10 @@ export const choiceWords = {
       unsure: 'No or not sure',
     },
   },
+  'rating.from': {
+    ask: 'What do you have of its rating?',
+    options: { cells: 'The table: some cells', sheet: 'The table: all of it', generic: 'Only the certified capacity' },
+  },
   'rating.series': {
     ask: 'Wet-bulb rows in your table',
     options: {
@@ -68,6 +72,11 @@ export const choiceWords = {
       ductedMiniSplit: 'Ducted mini-split',
     },
   },
+  'equipment.stages': {
+    ask: 'How many stages does it have?',
+    options: { one: 'One', two: 'Two', variable: 'Variable speed' },
+  },
+  'equipment.heatPump': { ask: 'Is it a heat pump?', options: { yes: 'Yes', no: 'No, cooling only' } },
   'blower.place': {
     ask: 'Where is the blower?',
     options: {

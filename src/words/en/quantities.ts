@@ -57,6 +57,10 @@ export const quantityWords: Readonly<Record<QuantityKey, QuantityWords>> = {
     hint: 'Often in a footnote of the table.',
     empty: 'Empty: taken to be like this one.',
   },
+  'rating.certified': { name: 'Certified capacity', term: 'at 95 °F', inSentence: 'certified capacity' },
+  'rating.certifiedAirflow': { name: 'Airflow of that rating', inSentence: 'airflow of the certified capacity' },
+  'rating.indoorMatch': { name: 'Factor for this indoor unit', inSentence: 'factor for the indoor unit' },
+  'rating.lineLength': { name: 'Factor for this line length', inSentence: 'factor for the line length' },
   'rating.enteringDryBulb': {
     name: 'Sensible figures are for return air at',
     inSentence: 'dry bulb of the sensible figures',

@@ -46,9 +46,13 @@ export const checkNames: Readonly<Record<string, string>> = {
 
 /** One step from the rating to the expectation, under the cause of each derate. */
 export const derateNames: Readonly<Record<string, string>> = {
+  certified: 'As certified for this pair, at 95 °F outdoors',
   temperatures: 'At these temperatures, from the table',
+  indoorMatch: 'With this indoor unit',
   airflow: 'At this airflow',
   blowerInside: 'Blower’s heat inside the rating, put back (gross)',
+  lineSet: 'Behind this line set',
+  altitude: 'In the thinner air here',
   blowerHere: 'This blower’s heat, taken off (net)',
 };
 
