@@ -19,7 +19,7 @@ const sheet =
 
 /** Fetched when it is first needed. */
 const late =
-  /sources?Labels|\/src\/calc\/(index|sources)\.|\/src\/job\/(demo|csv|states(From)?Csv|encode|decode|link|storage|database|schema|(rating|probeLimit)Edits)|\/src\/words\/en\/(chartInPlace|results|remarks|working|identity|margin|figures|notices|sheetPage|moistAir(?!Chart)\w+|home|lessons|reference|sections)\./;
+  /sources?Labels|\/src\/calc\/(index|sources)\.|\/src\/job\/(demo|csv|states(From)?Csv|encode|decode|link|storage|database|schema|(rating|probeLimit)Edits)|\/src\/words\/en\/(chartInPlace|results|remarks|working|identity|margin|figures|notices|sheetPage|moistAir(?!Chart)\w+|home|lessons|reference|sections|worksheets)\./;
 
 const files = Object.entries({ base, chart, air, sheet });
 /** A module goes into the first file that takes it. */

@@ -8,8 +8,7 @@ export const home = 'Home';
 
 /** The menu, in the order of the trade's day. Every path leads to a page that exists. */
 export const menuLinks = [
-  { path: '/worksheets/capacity/', label: 'On the job' },
-  { path: '/worksheets/moist-air/', label: 'Air chart' },
+  { path: '/worksheets/', label: 'On the job' },
   { path: '/method/', label: 'How to' },
   { path: '/cautions/', label: 'Safety' },
   { path: '/reports/', label: 'Your report' },

@@ -1,0 +1,21 @@
+/** The shelf of worksheets, in the order of a job. Every path leads to a page that exists. */
+export const shelf = {
+  title: 'On the job',
+  description:
+    'The worksheets of a job: measured cooling, and what it needs: airflow, probes, ratings, lines, the air chart.',
+  say: 'All of them work on the same job. What is typed in one is there in the others.',
+  heading: 'Worksheets',
+} as const;
+
+export const worksheets = [
+  {
+    path: '/worksheets/capacity/',
+    name: 'Measured cooling',
+    say: 'What it delivers now, and what it should deliver. Begin here.',
+  },
+  {
+    path: '/worksheets/moist-air/',
+    name: 'Air chart',
+    say: 'The job’s own air on the moist-air (psychrometric) chart, with states and processes of your own.',
+  },
+] as const;
