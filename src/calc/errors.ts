@@ -24,6 +24,8 @@ export type CalcErrorCode =
   /** The mixture would be fog. */
   | 'fogged'
   | 'notPositive'
+  /** No such name in the table: a refrigerant or a tube. */
+  | 'unknown'
   /** Not given, and the table varies with it. */
   | 'missing'
   | 'noRows'

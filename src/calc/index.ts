@@ -14,10 +14,24 @@ export { expectedCapacity, expectedTotal } from './expectation.ts';
 export { type ExpectationConditions, tableRange } from './expectationChain.ts';
 export { humidityRatio, saturationHumidityRatio } from './humidityRatio.ts';
 export { limits } from './limits.ts';
+export { lineSet, lineSetLimits, ratedLineLength } from './lineSet.ts';
+export { shareOfLoss } from './lineSetFactor.ts';
+export type * from './lineSetTypes.ts';
 export { type AirStream, mix } from './mix.ts';
 export { type MoistAirInput, moistAir } from './moistAir.ts';
+export { drawnCopper, frictionFactor, type PipeDrop, type PipeFlow, pipeDrop } from './pipeDrop.ts';
 export { type Beyond, rated } from './rated.ts';
 export { noMultipliers, type RatingOptions, ratingTable } from './ratingTable.ts';
+export {
+  bubblePointOf,
+  dewPointOf,
+  type Refrigerant,
+  type RefrigerantPlace,
+  type RefrigerantState,
+  refrigerantState,
+  refrigerants,
+  throttled,
+} from './refrigerant.ts';
 export { remarkRules } from './remarks.ts';
 export { saturationPressure } from './saturation.ts';
 export { type Known, type Source, type SourceKey, sources } from './sources.ts';
@@ -25,6 +39,7 @@ export { specificVolume } from './specificVolume.ts';
 export { axisOrder } from './tableCheck.ts';
 export { tableRemarks } from './tableRemarks.ts';
 export { temperatureRise } from './temperatureRise.ts';
+export { insideDiameter, type Tube, tubes } from './tubes.ts';
 export type * from './types.ts';
 export * from './units.ts';
 export { humidityRatioFromWetBulb, wetBulb } from './wetBulb.ts';

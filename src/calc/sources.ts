@@ -136,6 +136,36 @@ const works = {
       'The certified capacity of this very pair at 95 °F outdoors and 80/67 °F indoors, as typed from its certificate or its data sheet.',
     known: 'read',
   },
+  refrigerants: {
+    citation:
+      'I. H. Bell, J. Wronski, S. Quoilin, V. Lemort, Pure and pseudo-pure fluid thermophysical property evaluation and the open-source thermophysical property library CoolProp, Ind. Eng. Chem. Res. 53, 2498–2508 (2014): saturated and superheated states computed with version 8.0.0, after the equations of Lemmon (R-410A, 2003), Tillner-Roth and Yokozeki (R-32, 1997) and Kamei (R-22, 1995). R-454B as R-32 and R-1234yf, 0.689 to 0.311 by mass; its viscosities by mole-fraction mixing, an estimate within 10 %.',
+    known: 'computed',
+  },
+  colebrook: {
+    citation:
+      'C. F. Colebrook, Turbulent flow in pipes, with particular reference to the transition region between the smooth and rough pipe laws, Journal of the ICE 11, 133–156 (1939), with the Darcy–Weisbach equation and 64/Re for laminar flow, as textbooks carry them; roughness of drawn tubing 1.5 µm after L. F. Moody, Trans. ASME 66, 671–684 (1944).',
+    known: 'second-hand',
+  },
+  suctionLoss: {
+    citation:
+      'The density of the vapour at the compressor, at constant enthalpy: 1.8 % for each °F that the dew point falls in the suction line, for R-22, R-410A and R-32 alike. ASHRAE Handbook: Refrigeration, chapter 1, has the same for R-22 (96.8 % at 1 K; recalled, and worked out again). It holds for a fixed evaporating temperature; that a coil which re-balances keeps a quarter to a third of it is an estimate.',
+    known: 'computed',
+  },
+  copperTube: {
+    citation:
+      'ASTM B280, seamless copper tube for air conditioning and refrigeration field service: outside diameters and walls, read in a table that carries them.',
+    known: 'second-hand',
+  },
+  gasVelocity: {
+    citation:
+      '2010 ASHRAE Handbook: Refrigeration, chapter 1, table 1: recommended gas velocity in suction lines 4.5 to 20 m/s (900 to 4000 fpm).',
+    known: 'read',
+  },
+  ratedLine: {
+    citation:
+      '10 CFR 430 subpart B appendix M1, section 2.2: 25 ft of tubing, or what the maker furnishes if that is longer, at least 10 ft of it outdoors. Read there for several indoor coils; for a single one from memory of AHRI 210/240.',
+    known: 'read',
+  },
   makersTable: {
     citation: 'The expanded ratings of the equipment at hand, as typed from its data sheet.',
     known: 'read',

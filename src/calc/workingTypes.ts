@@ -13,12 +13,15 @@ export type Kind =
   | 'massFlow'
   | 'power'
   | 'length'
+  /** Bores and roughness: lengths far below a metre. */
+  | 'diameter'
   | 'area'
   | 'velocity'
   | 'duration'
   | 'ratio'
   | 'specificHeat'
   | 'density'
+  | 'viscosity'
   | 'count';
 
 /** One number put into, or given by, a step of working. */
