@@ -111,6 +111,20 @@ test('arrows move a point by a tenth of a unit, Shift by ten of them, Home and E
   expect(await said(page, 'entering')).toBe('75.0 °F, 100.0 %');
 });
 
+test('Tab goes from point to point, and to the cross-hair', async () => {
+  const page = await openChart(linked);
+  await handle(page, 'entering').focus();
+  const names = [];
+  for (let press = 0; press < 3; press++) {
+    names.push(await page.evaluate(() => document.activeElement?.getAttribute('aria-label')));
+    await page.keyboard.press('Tab');
+  }
+  expect(names).toEqual(['Return air', 'Supply air', 'Outdoor air']);
+  await handle(page, 'entering').focus();
+  await page.keyboard.press('Shift+Tab');
+  expect(await page.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toBe('Cross-hair');
+});
+
 test('a state given by its wet bulb keeps it under the arrows, and slides along saturation where it must', async () => {
   const page = await openChart(linked);
   await handle(page, 'a').focus();

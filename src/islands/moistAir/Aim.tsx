@@ -36,7 +36,7 @@ export function Aim({ frame, svg, air, name, said, away, onMove, onEscape }: Pro
       class="air-cross"
       data-away={away ? '' : undefined}
       role="slider"
-      tabIndex={0}
+      tabindex={0}
       aria-valuenow={degrees(air.dryBulb)}
       {...slider(name, said, frame)}
       onTouchStart={keepStill}

@@ -36,7 +36,7 @@ export function Handle({ point, frame, svg }: Props) {
       class="air-handle"
       data-handle={key}
       role="slider"
-      tabIndex={0}
+      tabindex={0}
       aria-valuenow={degrees(air.dryBulb)}
       {...slider(name, spokenAir(air, measureOf(key)), frame)}
       transform={`translate(${x} ${y})`}
