@@ -6,6 +6,7 @@ import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
 import { rehypeBaseLinks } from './src/build/baseLinks.mjs';
 import { calcModule } from './src/build/calcModule.mjs';
+import { chunkList } from './src/build/chunkList.mjs';
 import { codeSplitting } from './src/build/files.mjs';
 import { rehypeNoBreakUnits } from './src/build/noBreakUnits.mjs';
 import { offline } from './src/build/offline.mjs';
@@ -35,6 +36,7 @@ export default defineConfig({
   },
   // Names browsers old enough to need other words for `light-dark()`; the build then writes both.
   vite: {
+    plugins: [chunkList()],
     build: { cssTarget: ['chrome111', 'firefox114', 'safari16.4'] },
     environments: {
       client: {

@@ -1,30 +1,61 @@
 /**
- * Into which file a module goes. What every worksheet needs from its first moment is one file, and what only one of them
- * needs another: they compress better whole than in pieces, and no page carries what it does not use. What is fetched when it
- * is first needed is parted as it comes. The test of the built scripts holds each page to its weight.
+ * Into which file a module goes. Modules that are needed together are one file: they compress better whole than in pieces.
+ * A module goes into the first file that lists it. One that no list names comes with whatever imports it, and so does
+ * everything that a worksheet fetches by `import()`: the expectation, the words of remarks, every late part. Therefore a list
+ * holds only what its pages need from their first moment. The test of the built scripts says what is in each file, what
+ * it weighs, and that nothing stands in a first file for which nobody waits.
  */
+import { posix, relative, sep } from 'node:path';
+import { fileURLToPath } from 'node:url';
 
-/** Needed from the first moment by every worksheet. */
-const base =
-  /\/node_modules\/(preact|@preact)\/|\/src\/calc\/(apparatus|atmosphere|coil|constants|dewPoint|dryAirFlow|enhancement|enthalpy|errors|humidityRatio|limits|moistAir|outcome|satur|specificVolume|temperatureRise|trace|units|wetBulb)|\/src\/job\/(choices|edit|entered|format|newId|notes|number|quantities|read|readings|tables|units)\.|\/src\/islands\/(jobStore|keep|lazy|opening|show|JobLine|LateFold)\.|\/src\/parts\/(Step|Mark|href)\.|\/src\/words\/en\/jobLine\./;
+const root = fileURLToPath(new URL('../..', import.meta.url));
 
-/** By the air chart: the drawing, which other pages show too, and its own page. */
-const chart =
-  /\/src\/charts\/((box|clip|grid|placing|shapes|Shapes)\.|moistAir\/(?!standalone|describe))|\/src\/words\/en\/moistAirChart\./;
-const air = /\/src\/islands\/moistAir\/\w+\.|\/src\/job\/(state|process)|\/src\/calc\/mix|\/src\/words\/en\/moistAir\./;
+const files = {
+  /** Every worksheet: how it is drawn, the job, moist air and the load of a coil. */
+  base: [
+    'node_modules/{preact,@preact}/**',
+    'src/calc/{atmosphere,constants,dewPoint,dryAirFlow,enhancement,enthalpy,errors,humidityRatio,limits,moistAir*}.ts',
+    'src/calc/{apparatus,coilLoad,coilTrace,outcome,saturat*,specificVolume,temperatureRise,trace,units,wetBulb}.ts',
+    'src/job/{choices,edit,entered,format,newId,notes,number,quantities,read,readings,tables,units}.ts',
+    'src/islands/{jobStore,keep,lazy,opening,show,untouched,JobLine,LateFold}.{ts,tsx}',
+    'src/parts/{Step,Mark,href}.{ts,tsx}',
+    'src/words/en/jobLine.ts',
+  ],
+  /** The drawing of moist air, which pages show that are not the air chart. */
+  chart: [
+    'src/charts/{box,clip,grid,placing,shapes,Shapes}.{ts,tsx}',
+    'src/charts/moistAir/!(standalone|describe).{ts,tsx}',
+    'src/words/en/moistAirChart.ts',
+  ],
+  /** The air chart. */
+  air: [
+    'src/islands/moistAir/*.{ts,tsx}',
+    'src/job/{stateEdits,states,processEdits,processRows,processWork,processes}.ts',
+    'src/calc/mix*.ts',
+    'src/words/en/moistAir.ts',
+  ],
+  /** The capacity sheet: its fields and steps, and the measured half of the assessment. */
+  sheet: [
+    'src/calc/{facts,hangTogether,measured*,airRemarks,airflowRemarks,blowerHeat,blowerHere,probeSpread,readings}.ts',
+    'src/job/{probeLimits,problems,ratingGrid,ratingHeads,ratingSeries,ratingTable,toTest}.ts',
+    'src/islands/{store,fields,early,QuantityField,ChoiceField,NoteField}.{ts,tsx}',
+    'src/islands/capacity/{index,model,cells,cellProblem,travel,start,remarks,Remarks,Bar,Answer,StepFrame}.{ts,tsx}',
+    'src/islands/capacity/steps/*.tsx',
+    'src/parts/{Field,TextField,Select,Echo,AnswerBar,Choices,Caution}.tsx',
+    'src/words/en/{answer,choices,echoes,parts,problems,quantities,sheet,steps,units}.ts',
+  ],
+};
 
-/** By the capacity sheet: the assessment, the fields, the steps. */
-const sheet =
-  /\/src\/(calc|job|words)\/|\/src\/parts\/(Field|TextField|Select|Echo|AnswerBar|Choices|Caution)\.|\/src\/islands\/(store|fields|early|QuantityField|ChoiceField|NoteField)\.|\/src\/islands\/capacity\/(index|model|cells|travel|Bar|Answer|remarks|Remarks|StepFrame|start|steps\/\w+)\./;
+/** The path of a module from the root of the project; what a bundler makes up itself has none. */
+export const pathOf = (id) => relative(root, id.replace(/\?.*$/, '')).split(sep).join('/');
 
-/** Fetched when it is first needed. */
-const late =
-  /sources?Labels|\/src\/calc\/(index|sources)\.|\/src\/job\/(demo|csv|states(From)?Csv|encode|decode|link|storage|database|schema|(rating|probeLimit)Edits)|\/src\/words\/en\/(chartInPlace|results|remarks|working|identity|margin|figures|notices|sheetPage|moistAir(?!Chart)\w+|home|lessons|reference|sections|worksheets)\./;
+const takes = (patterns) => (id) => patterns.some((pattern) => posix.matchesGlob(pathOf(id), pattern));
 
-const files = Object.entries({ base, chart, air, sheet });
-/** A module goes into the first file that takes it. */
-const fileOf = (id) => (late.test(id) ? undefined : files.find(([, takes]) => takes.test(id))?.[0]);
-
+/** Groups in the order of the list: the first that takes a module has it. */
 export const codeSplitting = {
-  groups: files.map(([name]) => ({ name, test: (id) => fileOf(id) === name })),
+  groups: Object.entries(files).map(([name, patterns], index, all) => ({
+    name,
+    test: takes(patterns),
+    priority: all.length - index,
+  })),
 };

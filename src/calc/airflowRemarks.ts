@@ -11,8 +11,6 @@ import { cubicFootPerMinute, tonOfRefrigeration } from './units.ts';
 const perTon = [250 * cubicFootPerMinute, 500 * cubicFootPerMinute] as const;
 /** Weather moves the pressure by less than this; a bigger gap is a pressure corrected to sea level. Our choice. */
 const pressureGap = 0.03;
-/** Flow that far from the block's makes the published flow curve matter by 2 %. Our choice. */
-const blockGap = 0.1;
 
 /** Half the difference that an answer would settle, as a share of the middle. */
 function price({ flow }: Facts): Amount | null {
@@ -78,19 +76,6 @@ export const airflowRules: readonly Rule[] = [
       const standard = standardPressure(altitude);
       if (Math.abs(barometer / standard - 1) <= pressureGap) return null;
       return [amount('p', 'pressure', barometer), amount('pₛ', 'pressure', standard)];
-    },
-  },
-  {
-    // The block of the table is for another airflow: a second block would serve better than the published curve.
-    code: 'blockAirflow',
-    weight: 'note',
-    about: 'rating',
-    amounts: ({ flow, rating }) => {
-      const [stated, second] = rating?.table.axes.dryAirFlow ?? [];
-      if (!flow || stated === undefined || second !== undefined) return null;
-      const ratio = flow.dryAirFlow / stated;
-      if (Math.abs(ratio - 1) <= blockGap) return null;
-      return [amount('ṁ', 'massFlow', flow.dryAirFlow), amount('ṁᵣ', 'massFlow', stated), amount('f', 'ratio', ratio)];
     },
   },
 ];

@@ -1,4 +1,5 @@
-import { blowerHeat, defaultBlowerPower } from './blowerHeat.ts';
+import { defaultBlowerPower } from './blowerHeat.ts';
+import { blowerHere } from './blowerHere.ts';
 import { given } from './readings.ts';
 import { prefixed } from './trace.ts';
 import type { RatingConditions, Test, Trace } from './types.ts';
@@ -11,12 +12,6 @@ export interface Blowers {
   readonly inside: number;
   /** Which of the two nobody has given. */
   readonly assumed: 'none' | 'here' | 'inside' | 'both';
-}
-
-/** This system's own blower, W: its power as given, else the default for its airflow (kg/s), else none. */
-export function blowerHere({ blower }: Test, dryAirFlow: number | null, t?: Trace): number {
-  const power = given(blower.power) ? blower.power : dryAirFlow === null ? 0 : defaultBlowerPower(dryAirFlow, t);
-  return blowerHeat({ power }, t);
 }
 
 /**

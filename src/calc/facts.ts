@@ -23,3 +23,17 @@ export interface Rule {
   readonly about: Remark['about'];
   readonly amounts: (facts: Facts) => readonly Amount[] | null;
 }
+
+/** The remarks that rules make. A value that is no number makes none: that is the problem of its field. */
+export function remarksBy(rules: readonly Rule[], facts: Facts): readonly Remark[] {
+  return rules.flatMap(({ code, weight, about, amounts }): Remark[] => {
+    const list = amounts(facts);
+    return list?.every(({ value }) => Number.isFinite(value)) ? [{ code, weight, about, amounts: list }] : [];
+  });
+}
+
+/** Stops first, then doubts, then notes; of one weight in the order in which they were made. */
+export function ranked(remarks: readonly Remark[]): readonly Remark[] {
+  const rank = { stop: 0, doubt: 1, note: 2 } as const;
+  return [...remarks].sort((a, b) => rank[a.weight] - rank[b.weight]);
+}

@@ -11,6 +11,8 @@ import { fromFahrenheit } from './units.ts';
 const ratingPoint = { outdoorDryBulb: fromFahrenheit(95), enteringWetBulb: fromFahrenheit(67), within: 0.3 } as const;
 /** A capacity at the rating point that far from the nameplate is another machine's, or another unit. Our choice. */
 const nominalGap = 0.15;
+/** Flow that far from the block's makes the published flow curve matter by 2 %. Our choice. */
+const blockGap = 0.1;
 /** No system makes that much more than its rating; the readings say more than it can. Our choice. */
 const mostItCanMake = 1.1;
 
@@ -54,6 +56,19 @@ export const ratingRules: readonly Rule[] = [
       amounts: (facts) => beyondAxis(facts, axis),
     }),
   ),
+  {
+    // The block of the table is for another airflow: a second block would serve better than the published curve.
+    code: 'blockAirflow',
+    weight: 'note',
+    about: 'rating',
+    amounts: ({ flow, rating }) => {
+      const [stated, second] = rating?.table.axes.dryAirFlow ?? [];
+      if (!flow || stated === undefined || second !== undefined) return null;
+      const ratio = flow.dryAirFlow / stated;
+      if (Math.abs(ratio - 1) <= blockGap) return null;
+      return [amount('ṁ', 'massFlow', flow.dryAirFlow), amount('ṁᵣ', 'massFlow', stated), amount('f', 'ratio', ratio)];
+    },
+  },
   {
     // The wrong row, the wrong unit, the wrong machine, or half a machine.
     code: 'nominalMismatch',

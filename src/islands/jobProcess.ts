@@ -1,6 +1,6 @@
 /** What the coil of the job does to the air, for a chart: both readings and how sure they are, the load, the blower's step. */
 import { computed } from '@preact/signals';
-import { blowerHere } from '~/calc/blowers.ts';
+import { blowerHere } from '~/calc/blowerHere.ts';
 import type { ChartProcess } from '~/charts/moistAir/process.ts';
 import type { ReadingUncertainty } from '~/charts/moistAir/region.ts';
 import { assessment, interpreted } from './store.ts';

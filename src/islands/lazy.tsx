@@ -1,5 +1,6 @@
 import type { ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
+import { whenUntouched } from './untouched.ts';
 
 /** A component that is fetched when it is first drawn, and draws nothing until it is there. */
 export function lazy<Props extends object = object>(load: () => Promise<ComponentType<Props>>): ComponentType<Props> {
@@ -13,7 +14,7 @@ export function lazy<Props extends object = object>(load: () => Promise<Componen
       let here = true;
       void load().then((part) => {
         fetched = part;
-        if (here) setReady({ part });
+        whenUntouched(() => here && setReady({ part }));
       });
       return () => {
         here = false;

@@ -2,12 +2,47 @@
  * The open job and what follows from it on a sheet: text becomes SI in `interpreted`, SI becomes results in `assessment`. A
  * worksheet that needs no assessment takes the job alone, from `jobStore.ts`.
  */
-import { computed } from '@preact/signals';
-import { assess } from '../calc/assess.ts';
+import { computed, effect, signal } from '@preact/signals';
+import { assessMeasured } from '../calc/measured.ts';
 import { toTest } from '../job/toTest.ts';
 import { job } from './jobStore.ts';
+import { whenUntouched } from './untouched.ts';
 
 export * from './jobStore.ts';
 
 export const interpreted = computed(() => toTest(job.value));
-export const assessment = computed(() => assess(interpreted.value.test));
+
+/** The whole assessment, once it has been fetched. Until then the measured half stands alone, which is what the first answer needs. */
+const whole = signal<typeof import('../calc/assess.ts') | null>(null);
+export const isWhole = computed(() => whole.value !== null);
+const measuredAlone = computed(() => assessMeasured(interpreted.value.test));
+
+export const assessment = computed(() =>
+  whole.value ? whole.value.assess(interpreted.value.test) : measuredAlone.value,
+);
+
+/** Something is measured, or something was said from which an expectation may follow. */
+const isNeeded = computed(() => {
+  const { outdoorDryBulb, fullSpeed } = interpreted.value.test;
+  return measuredAlone.value.measured.ok || outdoorDryBulb !== null || fullSpeed !== null;
+});
+
+if (typeof document !== 'undefined') {
+  let asked = false;
+  const fetchWhole = async (): Promise<void> => {
+    asked = true;
+    try {
+      const module = await import('../calc/assess.ts');
+      stop();
+      whenUntouched(() => {
+        whole.value = module;
+      });
+    } catch {
+      asked = false;
+    }
+  };
+  // A fetch that failed is tried again with the next edit.
+  const stop = effect(() => {
+    if (job.value && isNeeded.value && !asked) void fetchWhole();
+  });
+}

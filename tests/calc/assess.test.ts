@@ -11,6 +11,7 @@ import {
   standardPressure,
   type Test,
 } from '../../src/calc/index.ts';
+import { hostile } from './hostileTest.ts';
 import { rows, wholeTest } from './testCase.ts';
 
 const value = <T>(outcome: Outcome<T>): T => {
@@ -183,69 +184,6 @@ function allFinite(inside: unknown): boolean {
 }
 
 describe('assess, on hostile tests', () => {
-  const number = fc.oneof(
-    fc.constantFrom(null, 0, -1, 1e-300, 1e300, Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY),
-    fc.double({ min: -100, max: 100, noNaN: true }),
-    fc.double({ min: 0, max: 1, noNaN: true }),
-    fc.double(),
-  );
-  const reading = fc.record({ dryBulb: number, relativeHumidity: number, wetBulb: number });
-  const row = fc.record(
-    {
-      outdoorDryBulb: number,
-      enteringWetBulb: number,
-      enteringDryBulb: number,
-      dryAirFlow: number,
-      total: number,
-      sensible: number,
-    },
-    { requiredKeys: ['outdoorDryBulb', 'enteringWetBulb', 'total'] },
-  );
-  const hostile = fc.record({
-    entering: fc.oneof(reading, fc.constant(wholeTest.entering)),
-    leaving: fc.oneof(reading, fc.constant(wholeTest.leaving)),
-    airflow: fc.record({
-      volumeFlow: fc.oneof(number, fc.constant(0.5)),
-      place: fc.constantFrom('entering', 'leaving', 'unsure', 'nowhere'),
-      kind: fc.constantFrom('actual', 'standard', 'unsure', ''),
-    }),
-    altitude: fc.oneof(number, fc.constant(null)),
-    barometer: fc.oneof(number, fc.constant(null)),
-    outdoorDryBulb: fc.oneof(number, fc.constant(32)),
-    fullSpeed: fc.constantFrom('oneSpeed', 'unsure', null),
-    rating: fc.oneof(
-      fc.constant(null),
-      fc.constant(wholeTest.rating),
-      fc.record({
-        rows: fc.oneof(fc.array(row, { maxLength: 6 }), fc.constant(rows)),
-        basis: fc.constantFrom('net', 'gross', 'unsure', 'half'),
-        blowerPower: number,
-        beyond: fc.constantFrom('refuse', 'extend'),
-        from: fc.constantFrom('table', 'generic', 'hearsay'),
-        certified: fc.oneof(number, fc.constant(10e3)),
-        generic: fc.option(
-          fc.record({
-            unit: fc.constantFrom('airConditioner', 'heatPump', 'fridge'),
-            stage: fc.constantFrom('one', 'low', 'high', 'variable', 'none'),
-            dryAirFlow: fc.oneof(number, fc.constant(null)),
-          }),
-        ),
-        multipliers: fc.record({
-          airflow: fc.array(fc.record({ dryAirFlow: number, total: number, sensible: number }), { maxLength: 3 }),
-          indoorMatch: fc.oneof(number, fc.constant(null), fc.constant(0.98)),
-          lineLength: fc.oneof(number, fc.constant(null), fc.constant(0.98)),
-        }),
-      }),
-    ),
-    blower: fc.record({
-      place: fc.constantFrom('before coil', 'after coil', 'outside probes', 'attic'),
-      power: fc.oneof(number, fc.constant(400)),
-    }),
-    nominalCapacity: number,
-    line: number,
-    probeLimits: fc.record({ dryBulb: number, relativeHumidity: number, wetBulb: number }),
-  });
-
   test('never throws, and every number that comes out is finite', () => {
     fc.assert(
       fc.property(hostile, (input) => {

@@ -1,6 +1,7 @@
 /** What a page may weigh in scripts before it gives its first answer, on the slowest phone that should still be quick. */
 import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, posix } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { expect, inject, test } from 'vitest';
 import {
   attributes,
@@ -21,6 +22,7 @@ const mostBefore = 45_000;
 const livePictures = ['method/measured-cooling/index.html'];
 const mostWhenSeen = 30_000;
 const dist = inject('dist');
+const chunks = inject('chunks');
 
 const weigh = (path: string) => compressed(readFileSync(join(dist, path)));
 const total = (paths: Iterable<string>) => [...paths].reduce((sum, path) => sum + weigh(path), 0);
@@ -30,6 +32,34 @@ const loadedBy = (html: string) =>
     dist,
     scriptsOf(html).map((url) => url.replace(/^\//, '')),
   );
+
+const inSheet = () =>
+  [...loadedBy(textOf(dist, 'worksheets/capacity/index.html'))].flatMap((file) => chunks[file] ?? []);
+
+/** A module of the sources and all that it imports for more than its types. */
+function sourceClosure(start: string): Set<string> {
+  const root = fileURLToPath(new URL('../../', import.meta.url));
+  const reached = new Set<string>();
+  const follow = (path: string): void => {
+    if (reached.has(path)) return;
+    reached.add(path);
+    const code = readFileSync(root + path, 'utf8');
+    for (const [, to = ''] of code.matchAll(/^(?:import|export) (?!type)[^;]*?from '(\.[^']+)'/gm))
+      follow(posix.join(posix.dirname(path), to));
+  };
+  follow(start);
+  return reached;
+}
+
+const isTypes = (path: string) => path === 'src/calc/types.ts';
+
+/** The names of the modules in a file, folder by folder. */
+function contents(file: string): string {
+  const folders = Map.groupBy(chunks[file] ?? [], (path) => posix.dirname(path));
+  return [...folders]
+    .map(([folder, paths]) => `${folder}: ${paths.map((path) => posix.parse(path).name).join(' ')}`)
+    .join('; ');
+}
 
 /** Late parts, and the late parts of late parts. */
 function lateParts(loaded: ReadonlySet<string>): Set<string> {
@@ -50,8 +80,23 @@ test.each(worksheets)('%s loads at most 45 000 bytes of script before its first 
   const loads = loadedBy(html);
   const bytes = total(loads) + inlineWeight(html);
   console.log(`  ${path}: ${bytes} bytes of script, ${inlineWeight(html)} of them in the page`);
+  for (const file of loads) console.log(`    ${file} ${weigh(file)}: ${contents(file)}`);
   expect(loads.size).toBeGreaterThan(3);
   expect(bytes).toBeLessThanOrEqual(mostBefore);
+});
+
+test('the capacity sheet starts without the expected half of the assessment', () => {
+  const measured = sourceClosure('src/calc/measured.ts');
+  const expectedHalf = [...sourceClosure('src/calc/assess.ts')].filter((path) => !measured.has(path));
+  expect(expectedHalf.length).toBeGreaterThan(10);
+  expect(inSheet().filter((path) => expectedHalf.includes(path))).toEqual([]);
+  expect(inSheet()).toEqual(expect.arrayContaining([...measured].filter((path) => !isTypes(path))));
+});
+
+test('a first file of a worksheet is one that the list of files names, or an entry', () => {
+  const first = worksheets.flatMap((page) => [...loadedBy(textOf(dist, page))]);
+  const others = first.filter((file) => !/\/(base|chart|air|sheet)\./.test(file)).flatMap((file) => chunks[file] ?? []);
+  expect(others.filter((path) => path.startsWith('src/'))).toEqual([]);
 });
 
 test.each(worksheets)('each part of %s that comes late brings at most 40 000 bytes more', (page) => {

@@ -1,5 +1,5 @@
 /** Once for all files: a copy of the built site that no later build disturbs, served on this machine, and one browser. */
-import { cp, mkdtemp, rm } from 'node:fs/promises';
+import { cp, mkdtemp, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -12,6 +12,8 @@ declare module 'vitest' {
   interface ProvidedContext {
     /** The folder of the built site. */
     readonly dist: string;
+    /** The modules in each of its scripts. */
+    readonly chunks: Readonly<Record<string, readonly string[]>>;
     /** Its address, with a slash at the end. */
     readonly url: string;
     /** Where the browser listens. */
@@ -20,6 +22,7 @@ declare module 'vitest' {
 }
 
 const built = fileURLToPath(new URL('../../dist', import.meta.url));
+const chunkList = new URL('../../.astro/chunks.json', import.meta.url);
 
 export default async function setup(project: TestProject) {
   const dist = await mkdtemp(join(tmpdir(), 'ton-for-ton-'));
@@ -27,6 +30,7 @@ export default async function setup(project: TestProject) {
   const server = await serve({ dir: dist });
   const browser = await chromium.launchServer({ executablePath: findBrowser(), args: quiet });
   project.provide('dist', dist);
+  project.provide('chunks', JSON.parse(await readFile(chunkList, 'utf8')));
   project.provide('url', server.url);
   project.provide('browser', browser.wsEndpoint());
   return async () => {

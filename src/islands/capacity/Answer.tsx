@@ -1,7 +1,7 @@
 import { answer } from '~/words/en/answer.ts';
 import { lazy } from '../lazy.tsx';
 import { capacityText, percent } from '../show.ts';
-import { assessment, job } from '../store.ts';
+import { assessment, isWhole, job } from '../store.ts';
 import { expectedNeeds, measuredNeeds, needText } from './model.ts';
 import { stopReason } from './remarks.ts';
 
@@ -40,9 +40,15 @@ function sentences(): readonly [string, string, string?] {
   if (!measured.ok) return [answer.nothing, answer.nothingLead(needText(measuredNeeds.value))];
   const stop = stopReason.value;
   if (stop) return [answer.noVerdict, stop.say];
-  if (!ratio.ok)
-    return [answer.makes(capacityText(measured.value.total)), answer.makesLead(needText(expectedNeeds.value))];
+  if (!ratio.ok) return [answer.makes(capacityText(measured.value.total)), expectationSaid()];
   const share = percent(ratio.value.value);
   const advice = job.value.chosen.sideBySide === 'yes' ? answer.rangeChecked : answer.rangeAdvice;
   return [answer.share(share), `${answer.noVerdictYet} ${answer.rangeMissing(share)}`, advice];
+}
+
+/** What the expectation still needs, or that it cannot be had. It keeps its line while the assessment is on its way. */
+function expectationSaid(): string {
+  if (!isWhole.value) return '\u00a0';
+  const needs = needText(expectedNeeds.value);
+  return needs === '' ? answer.noExpectation : answer.makesLead(needs);
 }

@@ -3,6 +3,7 @@ import { computed, effect, signal } from '@preact/signals';
 import type { Problem, Remark } from '~/calc/types.ts';
 import { joined, remarkAmount } from '../show.ts';
 import { assessment } from '../store.ts';
+import { whenUntouched } from '../untouched.ts';
 
 type Sentences = typeof import('~/words/en/remarks.ts');
 
@@ -18,8 +19,10 @@ if (typeof document !== 'undefined') {
   const stop = effect(() => {
     if (!isNeeded.value) return;
     void import('~/words/en/remarks.ts').then((module) => {
-      sentences.value = module;
       stop();
+      whenUntouched(() => {
+        sentences.value = module;
+      });
     });
   });
 }

@@ -4,6 +4,7 @@ export const answer = {
   nothingLead: (needs: string) => `Still needed: ${needs}.`,
   makes: (capacity: string) => `It makes ${capacity}.`,
   makesLead: (needs: string) => `What it should make here and now still needs ${needs}.`,
+  noExpectation: 'What it should make here and now cannot be told from these figures: step 5 says why.',
   share: (share: string) => `It makes ${share} of what it should.`,
   noVerdictYet: 'No verdict:',
   rangeMissing: (share: string) =>
