@@ -36,9 +36,13 @@ export type CalcErrorCode =
   | 'missingRow'
   /** Does not rise from one value of the axis to the next. */
   | 'notAscending'
+  /** Does not fall from one row to the next. */
+  | 'notDescending'
   /** Does not have one value for every point of the grid. */
   | 'wrongLength'
   | 'outsideTable'
+  /** No answer counts: settings only, other speeds, or unfinished. */
+  | 'noEvidence'
   /** Lies where the printed table has no figure. */
   | 'hole';
 

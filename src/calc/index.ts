@@ -1,3 +1,4 @@
+export * from './airflow/index.ts';
 export { type Apparatus, apparatus, type CoilProcess } from './apparatus.ts';
 export { assess } from './assess.ts';
 export { standardPressure } from './atmosphere.ts';

@@ -5,6 +5,8 @@ export type Kind =
   | 'temperature'
   | 'temperatureDifference'
   | 'pressure'
+  /** Of a duct: static and velocity pressures, thousands of times smaller than the air's own. */
+  | 'airPressure'
   | 'fraction'
   | 'humidityRatio'
   | 'enthalpy'
@@ -12,10 +14,15 @@ export type Kind =
   | 'volumeFlow'
   | 'massFlow'
   | 'power'
+  | 'voltage'
+  | 'current'
+  /** Heat in a volume of fuel gas, J/m³. */
+  | 'heatingValue'
   | 'length'
   /** Bores and roughness: lengths far below a metre. */
   | 'diameter'
   | 'area'
+  | 'volume'
   | 'velocity'
   | 'duration'
   | 'ratio'

@@ -4,6 +4,7 @@
  */
 import type { Kind } from '../calc/types.ts';
 import {
+  btu,
   btuPerHour,
   btuPerPound,
   btuPerPoundFahrenheit,
@@ -69,6 +70,15 @@ export const units = {
     offset: 0,
     suffixes: ['in. w.c.', 'inwg', '"wc'],
   },
+  /** The small pressures of a duct. */
+  inwcDuct: { kind: 'airPressure', factor: inchOfWater, offset: 0, suffixes: ['in. w.c.', 'inwg', 'inwc', '"wc'] },
+  paDuct: { kind: 'airPressure', factor: 1, offset: 0, suffixes: ['Pa'] },
+  volt: { kind: 'voltage', factor: 1, offset: 0, suffixes: ['V', 'volt', 'volts'] },
+  ampere: { kind: 'current', factor: 1, offset: 0, suffixes: ['A', 'amp', 'amps'] },
+  ft3: { kind: 'volume', factor: foot ** 3, offset: 0, suffixes: ['ft³', 'cuft'] },
+  m3: { kind: 'volume', factor: 1, offset: 0, suffixes: ['m³'] },
+  btuPerFt3: { kind: 'heatingValue', factor: btu / foot ** 3, offset: 0, suffixes: ['Btu/ft³'] },
+  mjPerM3: { kind: 'heatingValue', factor: 1e6, offset: 0, suffixes: ['MJ/m³'] },
   grainsPerLb: { kind: 'humidityRatio', factor: grain / pound, offset: 0, suffixes: ['gr/lb'] },
   gPerKg: { kind: 'humidityRatio', factor: 0.001, offset: 0, suffixes: ['g/kg'] },
   /** Of a state of air, counted from 0 °F as I-P tables do. */
@@ -102,6 +112,7 @@ export const displayUnit = {
   temperature: { ip: 'degF', si: 'degC' },
   temperatureDifference: { ip: 'degFStep', si: 'degCStep' },
   pressure: { ip: 'psi', si: 'kpa' },
+  airPressure: { ip: 'inwcDuct', si: 'paDuct' },
   fraction: { ip: 'percent', si: 'percent' },
   humidityRatio: { ip: 'grainsPerLb', si: 'gPerKg' },
   enthalpy: { ip: 'btuPerLb', si: 'kjPerKg' },
@@ -109,9 +120,13 @@ export const displayUnit = {
   volumeFlow: { ip: 'cfm', si: 'ls' },
   massFlow: { ip: 'lbPerHour', si: 'kgPerHour' },
   power: { ip: 'btuh', si: 'kw' },
+  voltage: { ip: 'volt', si: 'volt' },
+  current: { ip: 'ampere', si: 'ampere' },
+  heatingValue: { ip: 'btuPerFt3', si: 'mjPerM3' },
   length: { ip: 'ft', si: 'm' },
   diameter: { ip: 'inch', si: 'mm' },
   area: { ip: 'ft2', si: 'm2' },
+  volume: { ip: 'ft3', si: 'm3' },
   velocity: { ip: 'fpm', si: 'mPerS' },
   duration: { ip: 'minute', si: 'minute' },
   ratio: { ip: 'one', si: 'one' },

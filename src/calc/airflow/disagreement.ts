@@ -1,0 +1,50 @@
+import type { AirflowMethod } from './found.ts';
+
+/** What usually explains that one method finds more than another. */
+export type DisagreementCode =
+  /** The area factor does not fit grille, instrument or hand. */
+  | 'areaFactor'
+  /** The motor does not reach what it reports, or its report was never checked. */
+  | 'readoutUnchecked'
+  /** Air comes in behind the grilles, or the hood's resistance held some back. */
+  | 'leaksOrBackPressure'
+  /** The supply probe saw something hot or stood in a hot streak. */
+  | 'probeTooHot'
+  /** The coil was dry, the heat less than thought, or the supply probe stood in a cool streak. */
+  | 'dryCoilOrCoolStreak'
+  /** Air went past the plate instead of through it. */
+  | 'airPastPlate'
+  /** The return was not shut off, so that air went past the fan. */
+  | 'returnNotShut'
+  /** A dirty wheel, a low voltage, or a filter or coil that the table does not count. */
+  | 'blowerNotAsTable'
+  /** The wrong column, or holes where the pressure is not that of the whole. */
+  | 'wrongColumnOrHoles'
+  /** Too little straight duct before the section. */
+  | 'disturbedSection'
+  | 'noUsualReason';
+
+type Who = AirflowMethod | 'any';
+
+/** Who finds more, who less, and why; the first row that fits counts. Common practice, no source. */
+const reasons: readonly (readonly [high: Who, low: Who, code: DisagreementCode])[] = [
+  ['grille', 'any', 'areaFactor'],
+  ['any', 'grille', 'areaFactor'],
+  ['readout', 'any', 'readoutUnchecked'],
+  ['any', 'readout', 'readoutUnchecked'],
+  ['any', 'hood', 'leaksOrBackPressure'],
+  ['any', 'temperatureRise', 'probeTooHot'],
+  ['temperatureRise', 'any', 'dryCoilOrCoolStreak'],
+  ['any', 'flowGrid', 'airPastPlate'],
+  ['any', 'pressureMatch', 'returnNotShut'],
+  ['fanTable', 'any', 'blowerNotAsTable'],
+  ['any', 'fanTable', 'wrongColumnOrHoles'],
+  ['traverse', 'any', 'disturbedSection'],
+  ['any', 'traverse', 'disturbedSection'],
+];
+
+/** What usually explains that `high` finds more than `low`. */
+export function usualReason(high: AirflowMethod, low: AirflowMethod): DisagreementCode {
+  const fits = (who: Who, method: AirflowMethod) => who === 'any' || who === method;
+  return reasons.find(([more, less]) => fits(more, high) && fits(less, low))?.[2] ?? 'noUsualReason';
+}

@@ -1,0 +1,93 @@
+import { CalcError, within } from '../errors.ts';
+import { amount } from '../trace.ts';
+import type { Problem, Trace } from '../types.ts';
+import { mean, missingCause, readList } from './cells.ts';
+import { type AirflowFound, type BlowerSpeed, type Cause, found, ofLimit, remark } from './found.ts';
+import { type AirThere, checkAir } from './instruments.ts';
+import { airflowLimits } from './limits.ts';
+import { traceFlow } from './velocity.ts';
+
+export interface Grille {
+  /** Velocities over its face, m/s; `null` where nothing stands yet. */
+  readonly readings: readonly (number | null)[];
+  /** Of the face, m. */
+  readonly width: number;
+  readonly height: number;
+  /** Share of the face that counts, for this grille, instrument and way of holding it. */
+  readonly areaFactor: number;
+}
+
+export interface GrilleVane {
+  readonly grilles: readonly Grille[];
+  /** Where the area factors come from: the grille's maker, a traverse on the spot, or a guess. */
+  readonly factorFrom: 'maker' | 'traverse' | 'guess';
+  readonly air: AirThere;
+  readonly speed?: BlowerSpeed | undefined;
+}
+
+export interface GrilleVaneFound extends AirflowFound {
+  /** m³/s of each grille; `null` without a reading. */
+  readonly flows: readonly (number | null)[];
+}
+
+/** Standard uncertainties, common practice, no source; the weakest of all methods. */
+const factorError = { traverse: 0.06, maker: 0.1, guess: 0.2 } as const;
+const vane = ofLimit(0.05);
+/** Air drawn in behind the grilles. */
+const leaks = 0.05;
+
+/**
+ * Airflow by a vane over the return grilles, actual m³/s: mean velocity times face times area factor, summed. A grille without
+ * a reading counts as the mean of the others and makes the answer partial; so do bad cells ('grilles.0.readings.3'). Throws a
+ * `CalcError` for no grille, none read, or a size or factor out of range ('grilles.0.areaFactor').
+ */
+export function airflowFromGrille({ grilles, factorFrom, air, speed }: GrilleVane, t?: Trace): GrilleVaneFound {
+  checkAir(air);
+  const each = grilles.map((grille, i) => ofGrille(grille, `grilles.${i}`, t));
+  const there = each.filter((one) => one.flow !== null);
+  if (there.length === 0) throw new CalcError('missing', 'grilles', 0, 1, Math.max(1, grilles.length));
+  const flows = there.map(({ flow }) => flow as number);
+  const total = mean(flows) * grilles.length;
+  const missing = mean(each.map((one) => one.missing));
+  const spread = there.flatMap(({ relative }) => relative);
+  const causes: readonly Cause[] = [
+    { name: 'grille.areaFactor', u: factorError[factorFrom], basis: 'commonPractice' },
+    { name: 'instrument.vane', u: vane, basis: 'commonPractice', shape: 'rectangular' },
+    { name: 'hood.leaks', u: leaks, basis: 'commonPractice' },
+    ...missingCause('grille.missing', spread, missing),
+  ];
+  const remarks = [
+    remark('weakestMethod', 'doubt', amount('u', 'fraction', factorError[factorFrom])),
+    ...(factorFrom === 'guess' ? [remark('areaFactorGuessed', 'doubt')] : []),
+    remark('leaksAfterGrille', 'note', amount('u', 'fraction', leaks)),
+  ];
+  const at = { specificVolume: air.specificVolume };
+  const problems = each.flatMap((one) => one.problems);
+  const finding = { method: 'grille', volumeFlow: total, at, causes, remarks, problems, speed } as const;
+  return { ...found({ ...finding, partial: missing > 0 }, t), flows: each.map(({ flow }) => flow) };
+}
+
+interface One {
+  readonly flow: number | null;
+  readonly missing: number;
+  readonly problems: readonly Problem[];
+  /** Its readings over their mean. */
+  readonly relative: readonly number[];
+}
+
+function ofGrille({ readings, width, height, areaFactor }: Grille, name: string, t?: Trace): One {
+  within(`${name}.width`, width, airflowLimits.side);
+  within(`${name}.height`, height, airflowLimits.side);
+  within(`${name}.areaFactor`, areaFactor, airflowLimits.areaFactor);
+  if (readings.every((value) => value === null)) return { flow: null, missing: 1, problems: [], relative: [] };
+  const cells = readList(`${name}.readings`, readings, airflowLimits.velocity);
+  const velocity = mean(cells.values);
+  const face = width * height;
+  traceFlow('V̇', velocity, face, t, amount('k', 'ratio', areaFactor));
+  return {
+    flow: velocity * face * areaFactor,
+    missing: cells.missing,
+    problems: cells.problems,
+    relative: cells.values.map((value) => value / velocity),
+  };
+}

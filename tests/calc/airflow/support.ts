@@ -1,0 +1,41 @@
+import {
+  type AirThere,
+  CalcError,
+  type FanTable,
+  inchOfWater,
+  type Step,
+  standardAirDensity,
+} from '../../../src/calc/index.ts';
+
+/** Air as dense as standard air, all of it counted as dry. */
+export const standardAir: AirThere = { density: standardAirDensity, specificVolume: 1 / standardAirDensity };
+export const airOf = (density: number): AirThere => ({ density, specificVolume: 1 / density });
+
+/** The `CalcError` that a piece of work throws, as code and quantity. */
+export function errorOf(work: () => unknown): readonly [string, string] | null {
+  try {
+    work();
+    return null;
+  } catch (error) {
+    if (error instanceof CalcError) return [error.code, error.quantity];
+    throw error;
+  }
+}
+
+export function stepsOf(work: (t: (step: Step) => void) => unknown): readonly Step[] {
+  const steps: Step[] = [];
+  work((step) => steps.push(step));
+  return steps;
+}
+
+export const codes = ({ remarks }: { readonly remarks: readonly { readonly code: string }[] }) =>
+  remarks.map(({ code }) => code);
+
+/** An invented table, in. w.c. and m³/s: a blower that falls, and one that holds its airflow. */
+export const fanTable: FanTable = {
+  statics: [0.1, 0.3, 0.5, 0.7, 0.9].map((one) => one * inchOfWater),
+  speeds: [
+    { name: 'high', flows: [0.66, 0.62, 0.57, 0.5, null] },
+    { name: 'constant', flows: [0.57, 0.572, 0.568, 0.566, 0.56] },
+  ],
+};
