@@ -5,7 +5,7 @@ import type { AirflowMultiplier, RatingTable, Trace } from './types.ts';
 /** Capacity over the air mass flow ratio f: 0.8 + 0.2·f, 1 at the flow of the table. */
 const flowCurve = { fixed: 0.8, perFlow: 0.2 } as const;
 /** Flow ratios that the published curves are taken for. */
-const flowRange = [0.7, 1.3] as const;
+export const flowRange = [0.7, 1.3] as const;
 
 /** What another airflow than the table's makes of the figures. */
 export interface FlowFactor {

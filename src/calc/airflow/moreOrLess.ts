@@ -1,7 +1,9 @@
-import { airflowStep } from '../airflowStep.ts';
+import { flowRange, onCurve } from '../airflowStep.ts';
 import { bypassAtFlow, type CoilDuty, leavingAir } from '../coilModel.ts';
+import { standardPressureAtSeaLevel } from '../constants.ts';
 import { CalcError, within } from '../errors.ts';
-import { type ExpectationConditions, expectedCapacity } from '../expectation.ts';
+import { expectedCapacity } from '../expectation.ts';
+import type { ExpectationConditions } from '../expectationChain.ts';
 import { limits } from '../limits.ts';
 import { attempt } from '../outcome.ts';
 import type { SourceKey } from '../sources.ts';
@@ -24,7 +26,7 @@ export const airflowFactors = [0.8, 0.9, 1, 1.1, 1.2] as const;
 
 /**
  * Net capacity at other airflows, all else as it is, from the rating: read between the blocks of a table that has several, else
- * by the published flow curve (see `airflowStep`). A table that states no airflow is taken to stand for the one here. Each
+ * by the maker's multipliers or the published flow curve. A table that states no airflow is taken to stand for the one here. Each
  * answer is an `Outcome`: an airflow beyond the table has the problem `outsideTable`. The blower's heat stays the same.
  */
 export function atOtherAirflows(
@@ -33,13 +35,16 @@ export function atOtherAirflows(
   installation: Installation,
   factors: readonly number[] = airflowFactors,
 ): readonly Outcome<AtAirflow>[] {
-  const stated = table.axes.dryAirFlow.length;
-  const here = stated > 0 ? table : { ...table, axes: { ...table.axes, dryAirFlow: [conditions.dryAirFlow] } };
+  const { pressure = standardPressureAtSeaLevel } = installation;
+  const makers = table.multipliers.airflow.length > 0 || table.axes.dryAirFlow.length > 1;
+  const stands = makers || table.axes.dryAirFlow.length > 0;
+  const seaLevelFlow = (conditions.dryAirFlow * standardPressureAtSeaLevel) / pressure;
+  const here = stands ? table : { ...table, axes: { ...table.axes, dryAirFlow: [seaLevelFlow] } };
   return factors.map((factor) =>
     attempt(() => {
       const dryAirFlow = factor * conditions.dryAirFlow;
       const { total, sensible } = expectedCapacity(here, { ...conditions, dryAirFlow }, installation);
-      return answer(factor, dryAirFlow, total, sensible, stated > 1 ? 'makersTable' : 'flowCurve');
+      return answer(factor, dryAirFlow, total, sensible, makers ? 'makersTable' : 'flowCurve');
     }),
   );
 }
@@ -60,29 +65,13 @@ export function atOtherAirflowsByCoil(
     attempt(() => {
       const dryAirFlow = factor * duty.dryAirFlow;
       within('dryAirFlow', dryAirFlow, limits.dryAirFlow);
-      const step = flowFactor(factor);
-      const total = duty.total * step;
+      const [least, most] = flowRange;
+      if (factor < least || factor > most) throw new CalcError('outsideTable', 'factor', factor, least, most);
+      const total = duty.total * onCurve(factor);
       const air = leavingAir({ ...duty, dryAirFlow, total }, bypassAtFlow(bypassFactor, factor));
       return answer(factor, dryAirFlow, total, air?.sensible ?? null, 'coilModel');
     }),
   );
-}
-
-/** The published flow curve at a share of the airflow here. Throws `outsideTable` beyond what the curves cover. */
-function flowFactor(factor: number): number {
-  const one: RatingTable = {
-    from: 'generic',
-    basis: 'gross',
-    blowerPower: 0,
-    axes: { outdoorDryBulb: [], enteringWetBulb: [], enteringDryBulb: [], dryAirFlow: [1] },
-    total: [1],
-    sensible: null,
-    power: null,
-    band: 0,
-  };
-  const step = airflowStep(one, factor);
-  if (step.outside) throw new CalcError('outsideTable', 'factor', factor, 0.7, 1.3);
-  return step.factor;
 }
 
 function answer(

@@ -57,14 +57,13 @@ describe('positions from first principles', () => {
     expect(Math.abs(100 * (mean / (49 / 60) - 1) - error)).toBeLessThan(0.02);
   });
 
-  test.each([...Object.values(logTchebycheff), ...Object.values(logLinear)])(
-    'are the same from either wall: %s',
-    (...row) => {
-      row.forEach((position, i) => {
-        expect(position + row[row.length - 1 - i]!).toBeCloseTo(1, 9);
-      });
-    },
-  );
+  const rules: readonly (readonly number[])[] = [...Object.values(logTchebycheff), ...Object.values(logLinear)];
+
+  test.each(rules.map((row) => ({ row })))('are the same from either wall: $row', ({ row }) => {
+    row.forEach((position, i) => {
+      expect(position + row[row.length - 1 - i]!).toBeCloseTo(1, 9);
+    });
+  });
 });
 
 describe('traversePoints', () => {
