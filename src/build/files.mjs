@@ -34,15 +34,21 @@ const files = {
     'src/calc/mix*.ts',
     'src/words/en/moistAir.ts',
   ],
-  /** The capacity sheet: its fields and steps, and the measured half of the assessment. */
+  /** Every worksheet of steps: its fields, the frame of a step, the bar. */
+  steps: [
+    'src/islands/{fields,early,travel,startSheet,sheetSteps,SheetStep,SheetBar,OpenAll}.{ts,tsx}',
+    'src/islands/{QuantityField,ChoiceField,NoteField}.tsx',
+    'src/parts/{Field,TextField,Select,Echo,AnswerBar,Choices,Caution}.tsx',
+    'src/words/en/{choices,echoes,parts,problems,quantities,sheet,units}.ts',
+  ],
+  /** The capacity sheet: its steps, and the measured half of the assessment. */
   sheet: [
     'src/calc/{facts,hangTogether,measured*,airRemarks,airflowRemarks,blowerHeat,blowerHere,probeSpread,readings}.ts',
     'src/job/{probeLimits,problems,ratingGrid,ratingHeads,ratingSeries,ratingTable,toTest}.ts',
-    'src/islands/{store,fields,early,QuantityField,ChoiceField,NoteField}.{ts,tsx}',
-    'src/islands/capacity/{index,model,cells,cellProblem,travel,start,remarks,Remarks,Bar,Answer,StepFrame}.{ts,tsx}',
+    'src/islands/store.ts',
+    'src/islands/capacity/{index,model,cells,cellProblem,remarks,Remarks,Answer,StepFrame}.{ts,tsx}',
     'src/islands/capacity/steps/*.tsx',
-    'src/parts/{Field,TextField,Select,Echo,AnswerBar,Choices,Caution}.tsx',
-    'src/words/en/{answer,choices,echoes,parts,problems,quantities,sheet,steps,units}.ts',
+    'src/words/en/{answer,steps}.ts',
   ],
 };
 

@@ -5,7 +5,7 @@
 import { typed } from '~/job/edit.ts';
 import { quantities } from '~/job/quantities.ts';
 import type { Edit, QuantityKey } from '~/job/types.ts';
-import { edit, job } from './store.ts';
+import { edit, job } from './jobStore.ts';
 
 const prefix = 'field-';
 const isQuantity = (key: string): key is QuantityKey => Object.hasOwn(quantities, key);

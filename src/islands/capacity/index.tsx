@@ -2,12 +2,13 @@ import { useEffect } from 'preact/hooks';
 import { sheet } from '~/words/en/sheet.ts';
 import { LateFold } from '../LateFold.tsx';
 import { lazy } from '../lazy.tsx';
+import { OpenAll } from '../OpenAll.tsx';
 import { noticed } from '../opening.ts';
+import { SheetBar } from '../SheetBar.tsx';
+import { startSheet } from '../startSheet.ts';
 import { assessment, refused } from '../store.ts';
 import { Answer } from './Answer.tsx';
-import { Bar } from './Bar.tsx';
-import { allOpen, isDesk } from './model.ts';
-import { start } from './start.ts';
+import { bar, capacitySteps, isDesk } from './model.ts';
 import { AirflowStep } from './steps/AirflowStep.tsx';
 import { AirStep } from './steps/AirStep.tsx';
 import { OutdoorsStep } from './steps/OutdoorsStep.tsx';
@@ -22,7 +23,7 @@ const SheetBlock = lazy(() => import('./late.ts').then((late) => late.SheetBlock
 
 /** The capacity sheet: six steps, the answer, what stands behind it, and the bar that is always in view. */
 export function CapacitySheet() {
-  useEffect(start, []);
+  useEffect(() => startSheet(capacitySteps), []);
   const measured = assessment.value.measured.ok;
   return (
     <div class="sheet">
@@ -37,24 +38,12 @@ export function CapacitySheet() {
         <OutdoorsStep />
         <RatingStep />
         <SureStep />
-        {!isDesk.value && (
-          <p class="tools">
-            <button
-              type="button"
-              class="plain-button"
-              onClick={() => {
-                allOpen.value = !allOpen.value;
-              }}
-            >
-              {allOpen.value ? sheet.closeAll : sheet.openAll}
-            </button>
-          </p>
-        )}
+        <OpenAll sheet={capacitySteps} />
       </div>
       <Answer />
       {measured && <Margin />}
       {measured && !isDesk.value && <SheetBlock />}
-      <Bar />
+      <SheetBar sheet={capacitySteps} says={bar.value} />
       {refused.value && <AskCopy />}
     </div>
   );

@@ -10,20 +10,17 @@ import { barWords, needNames } from '~/words/en/sheet.ts';
 import { ratingStep, sureStep } from '~/words/en/steps.ts';
 import type { WorkingGroup } from '~/words/en/working.ts';
 import { problemParts, readOf, shownText, shownUnit, typing } from '../fields.ts';
+import type { BarWords } from '../SheetBar.tsx';
+import { sheetSteps } from '../sheetSteps.ts';
 import { capacityText, clock, percent } from '../show.ts';
 import { assessment, interpreted, job, source } from '../store.ts';
 import { cellParts } from './cellProblem.ts';
 import { cellCount, grid } from './cells.ts';
 import { stopReason } from './remarks.ts';
 
-export const steps = ['entering', 'leaving', 'airflow', 'outdoors', 'rating', 'sure'] as const;
-export type StepId = (typeof steps)[number];
-
-/** On a phone one step is open at a time, or all on request; on a desk all are. */
-export const openStep = signal<StepId | null>('entering');
-export const allOpen = signal(false);
-export const isDesk = signal(false);
-export const isOpen = (step: StepId) => isDesk.value || allOpen.value || openStep.value === step;
+export const capacitySteps = sheetSteps(['entering', 'leaving', 'airflow', 'outdoors', 'rating', 'sure']);
+export type StepId = (typeof capacitySteps.steps)[number];
+export const { isDesk } = capacitySteps;
 
 /** The part of the working that somebody asked to see. */
 export const workingAsked = signal<WorkingGroup | null>(null);
@@ -97,16 +94,6 @@ const assumedCount = computed(() => {
   return interpreted.value.assumed.filter((what) => measuredAssumes.has(what) && !(said && what !== 'altitude')).length;
 });
 
-export interface Bar {
-  readonly big: string;
-  /** A smaller word behind the big figure. */
-  readonly after?: string;
-  readonly sentence: boolean;
-  readonly small: string;
-  /** The field to go to when the bar is tapped; else the answer. */
-  readonly field?: string;
-}
-
 /** The first field that cannot be used and is not being typed in: what to call it, what is usual, where it is. */
 const firstProblem = computed(() => {
   for (const { key, code } of interpreted.value.problems) {
@@ -131,7 +118,7 @@ const firstProblem = computed(() => {
 const quantityKey = (key: string): QuantityKey | null => (key in quantityWords ? (key as QuantityKey) : null);
 
 /** What the bar says. Bad figures first, then what is missing, then the best that can be said. */
-export const bar = computed((): Bar => {
+export const bar = computed((): BarWords => {
   const bad = firstProblem.value;
   if (bad) return { big: `${barWords.check} ${bad.name}`, sentence: true, small: bad.small, field: bad.field };
   const { measured, ratio } = assessment.value;
@@ -147,7 +134,7 @@ export const bar = computed((): Bar => {
   return { big: capacityText(measured.value.total), sentence: false, small: small.filter(Boolean).join(' · ') };
 });
 
-function waitingBar(problem: boolean): Bar {
+function waitingBar(problem: boolean): BarWords {
   if (problem) return { big: barWords.cannotBe, sentence: true, small: barWords.cannotBeSmall };
   const needs = measuredNeeds.value;
   const nothing = Object.keys(job.value.entered).length === 0;

@@ -1,8 +1,8 @@
-/** Moving through the sheet: to the next field, to the field that is named, to the answer. */
-import { rest } from '../fields.ts';
-import { isDesk, isOpen, openStep, type StepId, steps } from './model.ts';
+/** Moving through a worksheet of steps: to the next field, to the field that is named, to the answer. */
+import { rest } from './fields.ts';
+import type { SheetSteps } from './sheetSteps.ts';
 
-const fieldsOf = (step: StepId): HTMLElement[] => [
+const fieldsOf = (step: string): HTMLElement[] => [
   ...document.querySelectorAll<HTMLElement>(
     `#step-${step} .step-body :is(.field:not(.field-text) input, select, .choice input:checked, .choices:not(:has(:checked)) .choice:first-child input)`,
   ),
@@ -11,52 +11,52 @@ const fieldsOf = (step: StepId): HTMLElement[] => [
 /** Folded fields are passed over: nobody asked for them. */
 const reachable = (field: HTMLElement) => field.closest('details:not([open])') === null;
 
-function stepOf(field: Element | null): StepId | null {
+function stepOf<Step extends string>({ steps }: SheetSteps<Step>, field: Element | null): Step | null {
   const id = field?.closest('.step')?.id.replace('step-', '');
   return steps.find((step) => step === id) ?? null;
 }
 
 /** The field after this one; at the end of a step, the first of the next; at the end of the last, the answer. */
-export function toNextField(from: Element | null): void {
-  const step = stepOf(from);
+export function toNextField<Step extends string>(sheet: SheetSteps<Step>, from: Element | null): void {
+  const step = stepOf(sheet, from);
   if (!from || !step) {
-    goInto(openStep.value ?? 'entering');
+    goInto(sheet, sheet.openStep.value ?? (sheet.steps[0] as Step));
     return;
   }
   const here = fieldsOf(step).filter(reachable);
   const group = from.closest('.choices');
   const at = here.findIndex((field) => field === from || (group !== null && field.closest('.choices') === group));
   const next = here[at + 1];
-  const following = steps[steps.indexOf(step) + 1];
-  if (at >= 0 && next) focus(next);
-  else if (following) goInto(following);
+  const following = sheet.steps[sheet.steps.indexOf(step) + 1];
+  if (at >= 0 && next) focus(sheet, next);
+  else if (following) goInto(sheet, following);
   else toAnswer();
 }
 
-function goInto(step: StepId): void {
-  openThen(step, () => fieldsOf(step).find(reachable));
+function goInto<Step extends string>(sheet: SheetSteps<Step>, step: Step): void {
+  openThen(sheet, step, () => fieldsOf(step).find(reachable));
 }
 
 /**
  * Opens a step where it is folded and goes to what is found in it. The fold is opened by hand before it is drawn anew: some
  * phones bring their keyboard up only for a field that gets the focus within the tap itself.
  */
-export function openThen(step: StepId, find: () => HTMLElement | undefined): void {
-  if (!isOpen(step)) {
-    openStep.value = step;
+function openThen<Step extends string>(sheet: SheetSteps<Step>, step: Step, find: () => HTMLElement | undefined): void {
+  if (!sheet.isOpen(step)) {
+    sheet.openStep.value = step;
     document.getElementById(`step-${step}`)?.setAttribute('data-open', '');
   }
   rest();
   const field = find();
-  focus(field);
+  focus(sheet, field);
   // The step that was open folds at the next drawing, and everything below it moves up.
-  if (field) requestAnimationFrame(() => keepInView(field));
+  if (field) requestAnimationFrame(() => keepInView(sheet, field));
 }
 
 /** To a field by its id. */
-export function toField(id: string): void {
-  const step = stepOf(document.getElementById(id));
-  if (step) openThen(step, () => document.getElementById(id) ?? undefined);
+export function toField<Step extends string>(sheet: SheetSteps<Step>, id: string): void {
+  const step = stepOf(sheet, document.getElementById(id));
+  if (step) openThen(sheet, step, () => document.getElementById(id) ?? undefined);
 }
 
 export function toAnswer(): void {
@@ -65,11 +65,11 @@ export function toAnswer(): void {
   answer?.scrollIntoView({ block: 'start' });
 }
 
-function focus(field: HTMLElement | undefined): void {
+function focus<Step extends string>(sheet: SheetSteps<Step>, field: HTMLElement | undefined): void {
   if (!field) return;
   field.focus({ preventScroll: true });
   if (field instanceof HTMLInputElement && field.type === 'text') field.select();
-  keepInView(field);
+  keepInView(sheet, field);
 }
 
 /** What is said of a field: what it names as its description, and the line that follows its row. */
@@ -80,7 +80,7 @@ function saidOf(field: Element, row: Element): Element[] {
 }
 
 /** Brings the field, and what is said of it, between the head of the page and the bar. */
-export function keepInView(field: Element): void {
+export function keepInView<Step extends string>({ isDesk }: SheetSteps<Step>, field: Element): void {
   const row = field.closest('.cell .field, .field-row, .field, .choices') ?? field;
   const bar = document.querySelector('.answer-bar')?.getBoundingClientRect();
   const floor = isDesk.value || !bar ? innerHeight : Math.min(innerHeight, bar.top);

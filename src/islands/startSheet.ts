@@ -1,10 +1,10 @@
-/** What the capacity sheet does once it stands. */
-import { takeEarly } from '../early.ts';
-import { follow, open } from '../opening.ts';
-import { isDesk } from './model.ts';
+/** What a worksheet of steps does once it stands. */
+import { takeEarly } from './early.ts';
+import { follow, open } from './opening.ts';
+import type { SheetSteps } from './sheetSteps.ts';
 
 /** Runs once after hydration. Returns what is to be undone when the page goes. */
-export function start(): () => void {
+export function startSheet<Step extends string>({ isDesk }: SheetSteps<Step>): () => void {
   const wide = matchMedia('(min-width: 68.75em)');
   // Paper is narrower than the screen that it is printed from: what is printed stays as it was seen.
   const width = () => {

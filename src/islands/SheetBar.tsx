@@ -2,18 +2,29 @@ import { effect } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { AnswerBar } from '~/parts/AnswerBar.tsx';
 import { jobLine } from '~/words/en/jobLine.ts';
-import { sheet } from '~/words/en/sheet.ts';
-import { typing } from '../fields.ts';
-import { source } from '../store.ts';
-import { bar, openStep } from './model.ts';
+import { sheet as words } from '~/words/en/sheet.ts';
+import { typing } from './fields.ts';
+import { source } from './jobStore.ts';
+import type { SheetSteps } from './sheetSteps.ts';
 import { keepInView, toAnswer, toField, toNextField } from './travel.ts';
+
+/** What the bar says. */
+export interface BarWords {
+  readonly big: string;
+  /** A smaller word behind the big figure. */
+  readonly after?: string;
+  readonly sentence: boolean;
+  readonly small: string;
+  /** The field to go to when the bar is tapped; else the answer. */
+  readonly field?: string;
+}
 
 let last: Element | null = null;
 
 /** The bar at the foot of a phone: the answer so far, and the key that leads to the next field. */
-export function Bar() {
-  const { big, after, sentence, small, field } = bar.value;
-  useEffect(followFocus, []);
+export function SheetBar<Step extends string>({ sheet, says }: { sheet: SheetSteps<Step>; says: BarWords }) {
+  const { big, after, sentence, small, field } = says;
+  useEffect(() => followFocus(sheet), []);
   const prefix = source.value === 'demo' ? `${jobLine.demo} · ` : '';
   return (
     <AnswerBar
@@ -25,15 +36,15 @@ export function Bar() {
       }
       sentence={sentence}
       small={`${prefix}${small}`}
-      next={openStep.value === 'sure' ? sheet.toAnswer : sheet.next}
-      onAnswer={() => (field ? toField(field) : toAnswer())}
-      onNext={() => toNextField(last)}
+      next={sheet.openStep.value === sheet.steps.at(-1) ? words.toAnswer : words.next}
+      onAnswer={() => (field ? toField(sheet, field) : toAnswer())}
+      onNext={() => toNextField(sheet, last)}
     />
   );
 }
 
 /** Remembers where the finger last was, since the key takes the focus; keeps what is typed in view; lets Enter lead on. */
-function followFocus(): () => void {
+function followFocus<Step extends string>(sheet: SheetSteps<Step>): () => void {
   let pressed = false;
   const press = (event: PointerEvent) => {
     pressed = event.type === 'pointerdown';
@@ -43,12 +54,12 @@ function followFocus(): () => void {
     if (!field.matches('.sheet-steps :is(input, select, textarea)')) return;
     last = field;
     // A page that moves between a finger's coming down and its going up would lose the press.
-    if (!pressed) keepInView(field);
+    if (!pressed) keepInView(sheet, field);
     else if (field.matches('[type="text"], textarea'))
-      addEventListener('click', () => keepInView(field), { once: true });
+      addEventListener('click', () => keepInView(sheet, field), { once: true });
   };
   const again = () => {
-    if (last && last === document.activeElement) keepInView(last);
+    if (last && last === document.activeElement) keepInView(sheet, last);
   };
   // On paper one goes on to the next line: Enter never sends anything.
   const enter = (event: KeyboardEvent) => {
@@ -56,7 +67,7 @@ function followFocus(): () => void {
     if (event.key !== 'Enter' || !(field instanceof HTMLInputElement) || field !== last || field.type !== 'text')
       return;
     event.preventDefault();
-    toNextField(field);
+    toNextField(sheet, field);
   };
   const stopSaying = effect(() => {
     // Something may be said now of what was typed, and it must not stand below the bar.

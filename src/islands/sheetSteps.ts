@@ -1,0 +1,20 @@
+/** Which steps of a worksheet are open: on a phone one at a time, or all on request; on a desk all are. */
+import { type Signal, signal } from '@preact/signals';
+
+export interface SheetSteps<Step extends string> {
+  /** In the order in which they stand. */
+  readonly steps: readonly Step[];
+  readonly openStep: Signal<Step | null>;
+  readonly allOpen: Signal<boolean>;
+  readonly isDesk: Signal<boolean>;
+  readonly isOpen: (step: Step) => boolean;
+}
+
+/** The steps of one worksheet, the first of them open. */
+export function sheetSteps<Step extends string>(steps: readonly [Step, ...Step[]]): SheetSteps<Step> {
+  const openStep = signal<Step | null>(steps[0]);
+  const allOpen = signal(false);
+  const isDesk = signal(false);
+  const isOpen = (step: Step) => isDesk.value || allOpen.value || openStep.value === step;
+  return { steps, openStep, allOpen, isDesk, isOpen };
+}
