@@ -4,13 +4,16 @@
  */
 import { computed, effect, signal } from '@preact/signals';
 import { assessMeasured } from '../calc/measured.ts';
-import { toTest } from '../job/toTest.ts';
+import { type FindAirflow, isFound, toTest } from '../job/toTest.ts';
 import { job } from './jobStore.ts';
 import { whenUntouched } from './untouched.ts';
 
 export * from './jobStore.ts';
 
-export const interpreted = computed(() => toTest(job.value));
+/** What works out an airflow that was found on its own sheet: fetched with the first job that has one. */
+const findAirflow = signal<FindAirflow | null>(null);
+
+export const interpreted = computed(() => toTest(job.value, findAirflow.value));
 
 /** The whole assessment, once it has been fetched. Until then the measured half stands alone, which is what the first answer needs. */
 const whole = signal<typeof import('../calc/assess.ts') | null>(null);
@@ -41,7 +44,21 @@ if (typeof document !== 'undefined') {
       asked = false;
     }
   };
+  let finding = false;
+  const fetchFinder = async (): Promise<void> => {
+    finding = true;
+    try {
+      const module = await import('../job/airflow/find.ts');
+      stopFinding();
+      findAirflow.value = module.findAirflow;
+    } catch {
+      finding = false;
+    }
+  };
   // A fetch that failed is tried again with the next edit.
+  const stopFinding = effect(() => {
+    if (isFound(job.value) && !finding) void fetchFinder();
+  });
   const stop = effect(() => {
     if (job.value && isNeeded.value && !asked) void fetchWhole();
   });

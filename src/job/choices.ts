@@ -3,6 +3,7 @@
  * or follows from another answer: place and kind of the airflow from its method, place of the blower from the equipment.
  */
 import type { AirflowKind, AirflowPlace, BlowerPlace } from '../calc/types.ts';
+import { airflowChoices } from './airflow/choices.ts';
 import type { Job } from './types.ts';
 
 interface Choice {
@@ -11,6 +12,7 @@ interface Choice {
 }
 
 export const choices = {
+  ...airflowChoices,
   humidityAs: { values: ['relativeHumidity', 'wetBulb'], assumed: 'relativeHumidity' },
   'airflow.method': {
     values: ['readout', 'fanTable', 'flowGrid', 'hood', 'traverse', 'hotWireTraverse', 'temperatureRise', 'unsure'],
@@ -70,6 +72,12 @@ export const blowerPlaces = {
   packaged: 'after coil',
   ductedMiniSplit: 'after coil',
 } as const satisfies Record<ChoiceValue<'equipment.kind'>, BlowerPlace>;
+
+/** What a person chose, and nothing that only follows. */
+export function said<Key extends ChoiceKey>(job: Pick<Job, 'chosen'>, key: Key): ChoiceValue<Key> | null {
+  const value = job.chosen[key];
+  return isChoice(key, value) ? value : null;
+}
 
 /** What was chosen, or what an unanswered question counts as; `undefined` where it stays open. */
 export function chosen<Key extends ChoiceKey>(job: Pick<Job, 'chosen'>, key: Key): ChoiceValue<Key> | undefined {

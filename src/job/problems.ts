@@ -1,4 +1,5 @@
 /** Every field of a job that cannot be used, with the reason. */
+import { airflowQuantities } from './airflow/quantities.ts';
 import { chosen } from './choices.ts';
 import { readEntered } from './entered.ts';
 import { readProbeLimits } from './probeLimits.ts';
@@ -19,7 +20,10 @@ export interface FieldProblem {
 
 const places = ['entering', 'leaving'] as const;
 
-/** The problems of the fields in use: a humidity of the kind that is not asked for is kept, and not judged. */
+/**
+ * The problems of the fields in use: a humidity of the kind that is not asked for is kept, and not judged; what is asked on the
+ * airflow sheet is judged there.
+ */
 export function fieldProblems(job: Job, grid: RatingGrid): readonly FieldProblem[] {
   const here = measuredHere(job);
   const fields = (Object.keys(quantities) as QuantityKey[])
@@ -35,6 +39,7 @@ export function fieldProblems(job: Job, grid: RatingGrid): readonly FieldProblem
 }
 
 function isUsed(job: Job, key: QuantityKey): boolean {
+  if (Object.hasOwn(airflowQuantities, key)) return false;
   const unused = chosen(job, 'humidityAs') === 'wetBulb' ? 'relativeHumidity' : 'wetBulb';
   if (places.some((place) => key === `${place}.${unused}`)) return false;
   return key !== 'rating.airflowSecond' || chosen(job, 'rating.blocks') === 'two';

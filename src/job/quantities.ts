@@ -4,6 +4,7 @@
  * is common practice, no source.
  */
 import { limits } from '../calc/limits.ts';
+import { airflowQuantities } from './airflow/quantities.ts';
 import type { Quantity, System, UnitKey } from './types.ts';
 import { toSi } from './units.ts';
 
@@ -77,6 +78,7 @@ const correction = {
 } as const;
 
 export const quantities = {
+  ...airflowQuantities,
   'entering.dryBulb': { ...temperature, symbol: 't₁', usual: fahrenheit(65, 86), article: 'return-probe' },
   'entering.relativeHumidity': { ...humidity, symbol: 'φ₁', usual: [0.3, 0.7], article: 'return-probe' },
   'entering.wetBulb': { ...temperature, symbol: 't*₁', usual: fahrenheit(54, 74), article: 'return-probe' },

@@ -3,6 +3,7 @@
  * 'states' and 'processes' are those of the air chart; a process names its states by their keys.
  * In 'rating' the first three columns name the place of a figure: °C to 1e-6 and the number of the airflow block, 1 or 2.
  */
+import { airflowTables } from './airflow/tables.ts';
 import type { TypedTable } from './types.ts';
 
 const readingColumns = ['time', 'probe', 'dryBulb', 'relativeHumidity', 'wetBulb'] as const;
@@ -13,6 +14,7 @@ export const tables = {
   'leaving.readings': readingColumns,
   states: ['key', 'name', 'dryBulb', 'relativeHumidity', 'wetBulb', 'dewPoint', 'humidityRatio'],
   processes: ['key', 'kind', 'from', 'with', 'to', 'endDryBulb', 'airflow', 'secondAirflow'],
+  ...airflowTables,
 } as const satisfies Record<string, readonly string[]>;
 
 export type TableKey = keyof typeof tables;

@@ -1,6 +1,7 @@
 /** The one place where what was typed becomes a test in SI. Nothing is rounded, and no measurement becomes another. */
-import type { Test } from '../calc/types.ts';
-import { airflowMethods, blowerPlaces, type ChoiceKey, type ChoiceValue, chosen, isChoice } from './choices.ts';
+import { standardVolumeFlow } from '../calc/dryAirFlow.ts';
+import type { Outcome, Test } from '../calc/types.ts';
+import { airflowMethods, blowerPlaces, chosen, said } from './choices.ts';
 import { entered } from './entered.ts';
 import { probeLimit } from './probeLimits.ts';
 import { type FieldProblem, fieldProblems } from './problems.ts';
@@ -30,8 +31,14 @@ export interface ToTest {
 /** The line until one is agreed on. Our choice. */
 export const usualLine = 0.9;
 
-/** The test that a job describes; an empty or a bad field is `null` in it. */
-export function toTest(job: Job): ToTest {
+/** Works out the airflow that the airflow sheet finds. It is fetched by those who need it: see `airflow/find.ts`. */
+export type FindAirflow = (job: Job) => Outcome<{ readonly dryAirFlow: number }>;
+
+/**
+ * The test that a job describes; an empty or a bad field is `null` in it. Without `find` an airflow that is found on its own
+ * sheet is not there yet.
+ */
+export function toTest(job: Job, find: FindAirflow | null = null): ToTest {
   const assumed: Assumed[] = [];
   const orAssumed = <T>(given: T | null, fallback: T, what: Assumed): T => {
     if (given === null) assumed.push(what);
@@ -46,11 +53,13 @@ export function toTest(job: Job): ToTest {
   const test: Test = {
     entering: meanReading(job, 'entering'),
     leaving: meanReading(job, 'leaving'),
-    airflow: {
-      volumeFlow: entered(job, 'airflow.volumeFlow'),
-      place: orAssumed(said(job, 'airflow.place'), method.place, 'airflow.place'),
-      kind: orAssumed(said(job, 'airflow.kind'), method.kind, 'airflow.kind'),
-    },
+    airflow: isFound(job)
+      ? foundIn(job, find)
+      : {
+          volumeFlow: entered(job, 'airflow.volumeFlow'),
+          place: orAssumed(said(job, 'airflow.place'), method.place, 'airflow.place'),
+          kind: orAssumed(said(job, 'airflow.kind'), method.kind, 'airflow.kind'),
+        },
     altitude,
     barometer,
     outdoorDryBulb: entered(job, 'outdoorDryBulb'),
@@ -73,8 +82,14 @@ export function toTest(job: Job): ToTest {
   return { test, problems: fieldProblems(job, grid), assumed };
 }
 
-/** What a person chose, and nothing that only follows. */
-function said<Key extends ChoiceKey>(job: Job, key: Key): ChoiceValue<Key> | null {
-  const value = job.chosen[key];
-  return isChoice(key, value) ? value : null;
+/** Whether the airflow is the one found on its own sheet. The typed one is kept beside it. */
+export function isFound(job: Job): boolean {
+  return chosen(job, 'airflow.from') === 'found';
+}
+
+/** The airflow found, as the standard air that its dry air comes to: that needs no place. */
+function foundIn(job: Job, find: FindAirflow | null): Test['airflow'] {
+  const found = find?.(job);
+  const volumeFlow = found?.ok ? standardVolumeFlow(found.value.dryAirFlow) : null;
+  return { volumeFlow, place: 'entering', kind: 'standard' };
 }

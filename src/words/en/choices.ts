@@ -1,5 +1,6 @@
 /** What stands on the buttons of every choice, under the key of the table of choices. */
 import type { ChoiceKey } from '../../job/types.ts';
+import { airflowChoiceWords } from './airflowChoices.ts';
 
 export interface ChoiceWords {
   readonly ask: string;
@@ -7,6 +8,7 @@ export interface ChoiceWords {
 }
 
 export const choiceWords = {
+  ...airflowChoiceWords,
   humidityAs: {
     ask: 'What do the probes show?',
     options: { relativeHumidity: 'Humidity', wetBulb: 'Wet bulb' },

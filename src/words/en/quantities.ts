@@ -1,5 +1,6 @@
 /** Name, trade term and hint of every quantity, under the key of the one table of quantities. */
 import type { QuantityKey } from '../../job/types.ts';
+import { airflowQuantityWords } from './airflowQuantities.ts';
 
 export interface QuantityWords {
   /** The label above the field. */
@@ -14,6 +15,7 @@ export interface QuantityWords {
 }
 
 export const quantityWords: Readonly<Record<QuantityKey, QuantityWords>> = {
+  ...airflowQuantityWords,
   'entering.dryBulb': { name: 'Temperature', term: 'dry bulb', inSentence: 'return temperature' },
   'entering.relativeHumidity': { name: 'Humidity', term: 'relative', inSentence: 'return humidity' },
   'entering.wetBulb': { name: 'Wet bulb', inSentence: 'return wet bulb' },

@@ -14,6 +14,11 @@ export const worksheets = [
     say: 'What it delivers now, and what it should deliver. Begin here.',
   },
   {
+    path: '/worksheets/airflow/',
+    name: 'Find the airflow',
+    say: 'Eight ways, how good each of them is, and what to do when two of them differ.',
+  },
+  {
     path: '/worksheets/moist-air/',
     name: 'Air chart',
     say: 'The job’s own air on the moist-air (psychrometric) chart, with states and processes of your own.',

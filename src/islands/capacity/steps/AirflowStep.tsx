@@ -9,6 +9,7 @@ import { ChoiceField } from '../../ChoiceField.tsx';
 import { QuantityField } from '../../QuantityField.tsx';
 import { perCapacity, percent } from '../../show.ts';
 import { assessment, edit, interpreted, job } from '../../store.ts';
+import { FoundAirflow } from '../FoundAirflow.tsx';
 import { Remarks } from '../Remarks.tsx';
 import { StepFrame } from '../StepFrame.tsx';
 
@@ -39,6 +40,7 @@ export function AirflowStep() {
         open={airflowStep.choose}
         onChoose={choose}
       />
+      <FoundAirflow />
       <Taken changing={changing} onChange={() => setChanging(!changing)} />
       {changing && (
         <>

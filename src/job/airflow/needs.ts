@@ -1,0 +1,16 @@
+/** What a method still waits for. */
+import type { Outcome } from '../../calc/types.ts';
+import { entered } from '../entered.ts';
+import type { QuantityKey } from '../quantities.ts';
+import type { Job } from '../types.ts';
+
+/** The SI values of several fields, or the fields among them that hold nothing usable. */
+export function allOf<Key extends QuantityKey>(
+  job: Job,
+  ...keys: readonly Key[]
+): Outcome<Readonly<Record<Key, number>>> {
+  const values = keys.map((key) => [key, entered(job, key)] as const);
+  const waiting = values.flatMap(([key, value]) => (value === null ? [key] : []));
+  if (waiting.length > 0) return { ok: false, waiting, problem: null };
+  return { ok: true, value: Object.fromEntries(values) as Readonly<Record<Key, number>> };
+}

@@ -1,0 +1,104 @@
+import { airflowFromTraverse, type TraverseFound } from '../../calc/airflow/traverse.ts';
+import type { Straight } from '../../calc/airflow/traverseChecks.ts';
+import {
+  linesFor,
+  logLinear,
+  logTchebycheff,
+  pointsFor,
+  type Section,
+  type TraversePoints,
+  traversePoints,
+} from '../../calc/airflow/traversePoints.ts';
+import { attempt } from '../../calc/outcome.ts';
+import type { Outcome, Trace } from '../../calc/types.ts';
+import { chosen } from '../choices.ts';
+import { entered } from '../entered.ts';
+import type { Job } from '../types.ts';
+import { airHere } from './air.ts';
+import { type Found, fieldsOf } from './found.ts';
+import { gridValue } from './grid.ts';
+import { allOf } from './needs.ts';
+import { airflowTables } from './tables.ts';
+
+/** The duct's section with the counts that its size asks for, unless others were chosen that the rule has. */
+export function sectionOf(job: Job): Outcome<Section> {
+  const lines = Number(chosen(job, 'traverse.lines'));
+  const points = Number(chosen(job, 'traverse.points'));
+  if (chosen(job, 'traverse.shape') === 'round') {
+    const fields = allOf(job, 'traverse.diameter');
+    if (!fields.ok) return fields;
+    const diameter = fields.value['traverse.diameter'];
+    const across = lines === 3 ? 3 : 2;
+    return {
+      ok: true,
+      value: { shape: 'round', diameter, lines: across, points: has(logLinear, points) ?? pointsFor(diameter) },
+    };
+  }
+  const fields = allOf(job, 'traverse.width', 'traverse.height');
+  if (!fields.ok) return fields;
+  const width = fields.value['traverse.width'];
+  const height = fields.value['traverse.height'];
+  return {
+    ok: true,
+    value: {
+      shape: 'rectangular',
+      width,
+      height,
+      lines: has(logTchebycheff, lines) ?? linesFor(width),
+      points: has(logTchebycheff, points) ?? linesFor(height),
+    },
+  };
+}
+
+function has<Count extends number>(rule: Readonly<Record<Count, unknown>>, count: number): Count | null {
+  return Object.hasOwn(rule, count) ? (count as Count) : null;
+}
+
+/** Where to read, once the section is known. */
+export function pointsOf(job: Job): Outcome<TraversePoints> {
+  const section = sectionOf(job);
+  return section.ok
+    ? attempt(
+        () => traversePoints(section.value),
+        fieldsOf({ width: 'traverse.width', height: 'traverse.height', diameter: 'traverse.diameter' }),
+      )
+    : section;
+}
+
+/** The grid that the instrument's readings stand in: pressures of a Pitot tube, else velocities. */
+export function traverseTable(job: Job): 'traverse.pressures' | 'traverse.velocities' {
+  return chosen(job, 'traverse.instrument') === 'pitot' ? 'traverse.pressures' : 'traverse.velocities';
+}
+
+/** Airflow from a traverse of the duct. */
+export function fromTraverse(job: Job, t?: Trace): Found<TraverseFound> {
+  const section = sectionOf(job);
+  const points = pointsOf(job);
+  if (!section.ok) return section;
+  if (!points.ok) return points;
+  const key = traverseTable(job);
+  const readings = points.value.lines.map((line, row) =>
+    line.points.map((_, point) => gridValue(job, key, row, airflowTables[key][point] ?? '')),
+  );
+  if (readings.flat().every((reading) => reading === null)) return { ok: false, waiting: [key], problem: null };
+  return attempt(
+    () =>
+      airflowFromTraverse(
+        {
+          section: section.value,
+          instrument: chosen(job, 'traverse.instrument') ?? 'pitot',
+          readings,
+          air: airHere(job, chosen(job, 'traverse.place') ?? 'entering').air,
+          straight: straightOf(job),
+        },
+        t,
+      ),
+    fieldsOf({ readings: key }),
+  );
+}
+
+function straightOf(job: Job): Straight | null {
+  const length = entered(job, 'traverse.straight');
+  if (length === null) return null;
+  return { length, after: chosen(job, 'traverse.behind') === 'fan' ? 'fan' : 'other' };
+}

@@ -1,0 +1,8 @@
+/** The air that an airflow was measured in. */
+export const airWords = {
+  fold: 'The air it was measured in',
+  returnTemperature: 'Return temperature',
+  returnHumidity: 'Return humidity',
+  assumed:
+    'Until the probes have read it: usual air, 75 °F and 50 % in the return, 56 °F and 90 % in the supply (common practice, no source).',
+} as const;

@@ -1,0 +1,80 @@
+/** What stands on the buttons where the airflow is found. */
+import type { ChoiceWords } from './choices.ts';
+
+const shownAs = {
+  ask: 'What does it show?',
+  options: {
+    actual: 'Air as it moves (it was told the density)',
+    standard: 'Standard air',
+    uncorrected: 'Neither: it was told nothing',
+  },
+} as const;
+const speed = {
+  ask: 'Which speed did the blower run on?',
+  options: { cooling: 'The cooling speed', other: 'Another', unsure: 'Not sure' },
+} as const;
+
+export const airflowChoiceWords = {
+  'readout.shows': {
+    ask: 'Does the control sense it, or only ask for it?',
+    options: { sensed: 'Senses it', demanded: 'Asks for it', unsure: 'Not sure' },
+  },
+  'readout.speed': speed,
+  'fanTable.motor': {
+    ask: 'What kind of motor?',
+    options: { fixedSpeed: 'Fixed speeds', constantAirflow: 'Holds its airflow', unsure: 'Not sure' },
+  },
+  'traverse.shape': { ask: 'The duct is', options: { rectangular: 'Rectangular', round: 'Round' } },
+  'traverse.instrument': {
+    ask: 'What reads the velocity?',
+    options: {
+      pitot: 'Pitot tube',
+      vane: 'Vane',
+      thermal: 'Hot wire, standard air',
+      thermalActual: 'Hot wire, corrected',
+    },
+  },
+  'traverse.place': {
+    ask: 'Which duct is it?',
+    options: { entering: 'Return', leaving: 'Supply' },
+  },
+  'traverse.behind': {
+    ask: 'What stands before the straight duct?',
+    options: { fan: 'The blower', other: 'A bend or branch', unsure: 'Not sure' },
+  },
+  'rise.heat': {
+    ask: 'What makes the heat?',
+    options: {
+      single: 'Electric, single phase',
+      three: 'Electric, three phases',
+      power: 'Electric, power measured',
+      fuel: 'Gas furnace',
+    },
+  },
+  'rise.efficiencyFrom': {
+    ask: 'Where is the efficiency from?',
+    options: { measured: 'Measured in the flue', annual: 'The label', guessed: 'A guess' },
+  },
+  'rise.probes': {
+    ask: 'How was the supply air read?',
+    options: { several: 'Several points, shielded', one: 'One point, shielded', inSight: 'In sight of the heat' },
+  },
+  'rise.blowerBetween': { ask: 'Is the blower between the two probes?', options: { yes: 'Yes', no: 'No' } },
+  'rise.speed': speed,
+  'flowGrid.shownAs': shownAs,
+  'match.shownAs': shownAs,
+  'hood.shownAs': shownAs,
+  'hood.kind': {
+    ask: 'What kind of hood?',
+    options: { powered: 'With a fan of its own', compensated: 'Read twice, flap open and shut', plain: 'Plain' },
+  },
+  'hood.covers': { ask: 'Does it cover the whole grille?', options: { yes: 'Yes', no: 'No' } },
+  'hood.tight': {
+    ask: 'Are the return ducts tested or sealed?',
+    options: { yes: 'Yes', no: 'No or not sure' },
+  },
+  'grille.factorFrom': {
+    ask: 'Where is the area factor from?',
+    options: { maker: 'The grille’s maker', traverse: 'A traverse here', guess: 'A guess' },
+  },
+} as const satisfies Record<string, ChoiceWords>;

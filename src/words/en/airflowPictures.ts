@@ -1,0 +1,23 @@
+/** What stands in the drawings of where an airflow is measured. */
+export const pictureWords = {
+  return: 'return',
+  supply: 'supply',
+  display: 'display',
+  motor: 'motor',
+  ratedUnit: 'the rated unit',
+  returnHole: 'return side',
+  supplyHole: 'supply side',
+  plate: 'plate, no filter',
+  samePoint: 'same point twice',
+  grille: 'return grille',
+  hood: 'hood, flat on it',
+  before: '7.5 D before',
+  behind: '2 D behind',
+  holes: 'holes',
+  heat: 'heat',
+  outOfSight: 'past the bend',
+  shut: 'shut off',
+  calibratedFan: 'calibrated fan',
+  face: 'over the whole face',
+  distance: 'stated distance',
+} as const;
