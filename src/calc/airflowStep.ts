@@ -1,3 +1,4 @@
+import { standardPressureAtSeaLevel } from './constants.ts';
 import type { SourceKey } from './sources.ts';
 import { amount } from './trace.ts';
 import type { AirflowMultiplier, RatingTable, Trace } from './types.ts';
@@ -13,11 +14,10 @@ export interface FlowFactor {
   /** The maker's own factor for the sensible capacity; `null` where it has to come from the coil's bypass factor. */
   readonly sensible: number | null;
   readonly applies: boolean;
-  readonly outside: boolean;
   readonly source: SourceKey;
 }
 
-const none: FlowFactor = { total: 1, sensible: null, applies: false, outside: false, source: 'flowCurve' };
+const none: FlowFactor = { total: 1, sensible: null, applies: false, source: 'flowCurve' };
 
 /**
  * The factors at a dry-air flow, kg/s: the maker's own where the table has them, else the published curve around the one flow
@@ -28,59 +28,77 @@ const none: FlowFactor = { total: 1, sensible: null, applies: false, outside: fa
 export function flowFactor(table: RatingTable, dryAirFlow: number | undefined): FlowFactor {
   if (dryAirFlow === undefined) return none;
   const lines = table.multipliers.airflow;
-  if (lines.length > 0) return makersFactor(lines, dryAirFlow);
+  if (lines.length > 0) return { ...makersFactor(lines, dryAirFlow), source: sourceOf(table) };
   const [stated, second] = table.axes.dryAirFlow;
   if (stated === undefined || second !== undefined) return none;
   const ratio = dryAirFlow / stated;
   if (Math.abs(ratio - 1) < 1e-9) return none;
-  const outside = ratio < flowRange[0] - 1e-9 || ratio > flowRange[1] + 1e-9;
-  return { total: onCurve(ratio), sensible: null, applies: true, outside, source: 'flowCurve' };
+  return { total: onCurve(ratio), sensible: null, applies: true, source: 'flowCurve' };
 }
 
 /** The published curve at a ratio of mass flows. */
-export function onCurve(ratio: number): number {
+function onCurve(ratio: number): number {
   return flowCurve.fixed + flowCurve.perFlow * ratio;
 }
 
+const sourceOf = ({ from }: RatingTable): SourceKey => (from === 'generic' ? 'genericCurves' : 'makersTable');
+
 /** Between two lines in proportion; beyond them as much more or less as the published curve says. */
-function makersFactor(lines: readonly AirflowMultiplier[], dryAirFlow: number): FlowFactor {
-  const source = 'makersTable';
+function makersFactor(lines: readonly AirflowMultiplier[], dryAirFlow: number): Omit<FlowFactor, 'source'> {
   let upper = 0;
   while (upper < lines.length && dryAirFlow > (lines[upper] as AirflowMultiplier).dryAirFlow) upper++;
   const to = lines[Math.min(upper, lines.length - 1)] as AirflowMultiplier;
   const from = lines[Math.max(upper - 1, 0)] as AirflowMultiplier;
   if (from === to) {
     const beyond = onCurve(dryAirFlow / to.dryAirFlow);
-    const outside = Math.abs(dryAirFlow / to.dryAirFlow - 1) > 1e-9;
-    return { total: to.total * beyond, sensible: outside ? null : to.sensible, applies: true, outside, source };
+    const own = Math.abs(dryAirFlow / to.dryAirFlow - 1) < 1e-9;
+    return { total: to.total * beyond, sensible: own ? to.sensible : null, applies: true };
   }
   const share = (dryAirFlow - from.dryAirFlow) / (to.dryAirFlow - from.dryAirFlow);
   const total = from.total + share * (to.total - from.total);
   const known = from.sensible !== null && to.sensible !== null;
   const sensible = known ? from.sensible + share * (to.sensible - from.sensible) : null;
-  return { total, sensible, applies: true, outside: false, source };
+  return { total, sensible, applies: true };
 }
 
-/** The dry-air flows, kg/s, that a table covers around the one that it states, or with its maker's multipliers. */
+/**
+ * The dry-air flows, kg/s, that a table covers: its blocks, its maker's multipliers, or what the curves are taken for around the
+ * one that it states; `null` where it states none.
+ */
 export function flowCovered(table: RatingTable): readonly [number, number] | null {
   const lines = table.multipliers.airflow;
   if (lines.length > 0)
     return [(lines[0] as AirflowMultiplier).dryAirFlow, (lines.at(-1) as AirflowMultiplier).dryAirFlow];
-  const [stated] = table.axes.dryAirFlow;
+  const [stated, ...others] = table.axes.dryAirFlow;
+  if (stated !== undefined && others.length > 0) return [stated, others.at(-1) as number];
   return stated === undefined ? null : [flowRange[0] * stated, flowRange[1] * stated];
 }
 
-/** The working of the step; before it the capacity at the table's own flow, W, under its symbol; `dryAirFlow` the flow that it is brought to. */
+/**
+ * Whether an airflow, kg/s, is beyond what the table covers: the measured volume as if at sea level and the mass that it really
+ * holds both are, on one side. High up the volume may be above the table and the mass, which counts, inside it.
+ */
+export function isFlowOutside(table: RatingTable, dryAirFlow: number | undefined, pressure: number): boolean {
+  const covered = flowCovered(table);
+  if (covered === null || dryAirFlow === undefined) return false;
+  const seaLevelFlow = (dryAirFlow * standardPressureAtSeaLevel) / pressure;
+  const edge = 1e-9;
+  const below = Math.max(dryAirFlow, seaLevelFlow) < covered[0] * (1 - edge);
+  return below || Math.min(dryAirFlow, seaLevelFlow) > covered[1] * (1 + edge);
+}
+
+/** The working of the step; before it the capacity at the table's own flow, W, under its symbol, and the blower heat inside it; `dryAirFlow` the flow that it is brought to. */
 export function traceAirflowStep(
   table: RatingTable,
   dryAirFlow: number,
   { total, source }: FlowFactor,
   [symbol, before]: readonly [string, number],
+  inside: number,
   t: Trace,
 ): void {
-  const gives = amount('Q₂', 'power', before * total);
   if (source !== 'flowCurve') {
     const puts = [amount(symbol, 'power', before), amount('k', 'ratio', total), amount('ṁ₀', 'massFlow', dryAirFlow)];
+    const gives = amount('Q₂', 'power', before * total);
     t({ id: 'expectation.airflow', equation: `Q₂ = ${symbol}·k`, puts, gives, source });
     return;
   }
@@ -95,14 +113,15 @@ export function traceAirflowStep(
   });
   t({
     id: 'expectation.airflow',
-    equation: `Q₂ = ${symbol}·(k₀ + k₁·f)`,
+    equation: inside === 0 ? `Q₂ = ${symbol}·(k₀ + k₁·f)` : `Q₂ = (${symbol} + Pᵣ)·(k₀ + k₁·f) − Pᵣ`,
     puts: [
       amount(symbol, 'power', before),
+      ...(inside === 0 ? [] : [amount('Pᵣ', 'power', inside)]),
       amount('k₀', 'ratio', flowCurve.fixed),
       amount('k₁', 'ratio', flowCurve.perFlow),
       ratio,
     ],
-    gives,
+    gives: amount('Q₂', 'power', (before + inside) * total - inside),
     source,
   });
 }

@@ -10,7 +10,7 @@ import type { Assessment, Outcome, Ratio, Remark, Test, Trace } from './types.ts
  * Everything that can be said of a test, each part as an `Outcome`: its value, or the fields that it still waits for, or the
  * `Problem` in its way. Never throws, whatever is put in; a test that is no test has the problem `unreadable`. Fields in
  * `waiting`: `entering.dryBulb`, `entering.humidity`, `leaving.dryBulb`, `leaving.humidity`, `airflow.volumeFlow`,
- * `outdoorDryBulb`, `rating`, `fullSpeed`, `range`.
+ * `outdoorDryBulb`, `rating`, `rating.certified` and `rating.generic` (published curves), `fullSpeed`, `range`.
  *
  * Measured and expected are compared net: this system's own blower heat is taken off a load measured without it. With a trace
  * every result opens into its steps; those of the two states of the air carry `entering.` and `leaving.` in front.

@@ -1,4 +1,4 @@
-import { blowerInside } from './blowerHeat.ts';
+import { bandAt } from './bandAt.ts';
 import type { Chain, ExpectationConditions } from './expectationChain.ts';
 import type { SourceKey } from './sources.ts';
 import type { Derate, DerateCause, RatingTable } from './types.ts';
@@ -13,12 +13,13 @@ export function deratesOf(
   const start = nominal ?? certified ?? chain.atTemperatures;
   const rating = certified ?? start;
   const { line, altitude, flow } = chain;
+  const readingBand = bandAt(table, chain.place) + (chain.dryCoil?.smear ?? 0);
   return [
     step('certified', start, rating, 'certifiedRating', certified !== undefined),
-    step('temperatures', rating, chain.atTemperatures, reading, true, table.band),
+    step('temperatures', rating, chain.atTemperatures, reading, true, readingBand),
     step('indoorMatch', chain.atTemperatures, chain.matched, 'makersTable', table.multipliers.indoorMatch !== null),
     step('airflow', chain.matched, chain.atAirflow, flow.source, flow.applies),
-    step('blowerInside', chain.atAirflow, chain.gross, 'coilModel', blowerInside(table) > 0),
+    step('blowerInside', chain.atAirflow, chain.gross, 'coilModel', chain.inside > 0),
     step(
       'lineSet',
       chain.gross,
@@ -28,7 +29,7 @@ export function deratesOf(
       line === null ? 0 : (line.high - line.low) / 2 / line.factor,
     ),
     step('altitude', chain.lined, chain.here, altitude.source, altitude.applies, altitude.band),
-    step('blowerHere', chain.here, chain.net, 'coilModel', chain.net !== chain.here),
+    step('blowerHere', chain.here, chain.net, 'coilModel', chain.blowerPower > 0),
   ];
 }
 

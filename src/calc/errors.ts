@@ -43,6 +43,10 @@ export type CalcErrorCode =
   | 'outsideTable'
   /** No answer counts: settings only, other speeds, or unfinished. */
   | 'noEvidence'
+  /** A machine that chooses its own speed has no such curves. */
+  | 'variableSpeed'
+  /** No surface takes this share of sensible heat at this airflow. */
+  | 'noSurface'
   /** Lies where the printed table has no figure. */
   | 'hole';
 

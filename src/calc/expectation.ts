@@ -1,8 +1,8 @@
 import { deratesOf } from './derates.ts';
-import { type Chain, chainOf, type ExpectationConditions } from './expectationChain.ts';
+import { chainOf, type ExpectationConditions } from './expectationChain.ts';
 import { traceChain } from './expectationTrace.ts';
 import { expectedSensible } from './expectedSensible.ts';
-import type { Axis, Expectation, Installation, RatingTable, Trace } from './types.ts';
+import type { Expectation, Installation, RatingTable, Trace } from './types.ts';
 
 /**
  * Net capacity that this system should have here and now, W, in steps from its table: read at these temperatures; the maker's
@@ -19,13 +19,15 @@ export function expectedCapacity(
   installation: Installation,
   t?: Trace,
 ): Expectation {
-  const chain = chainOf(table, conditions, installation);
+  const chain = chainOf(table, conditions, installation, true);
   if (t) traceChain(table, conditions, installation, chain, t);
   return {
     basis: 'net',
     total: chain.net,
-    sensible: expectedSensible(table, conditions, installation, chain),
-    outside: outsideOf(chain),
+    sensible: expectedSensible(table, conditions, chain),
+    sensibleBand: table.sensibleBand,
+    coil: chain.dryCoil?.coil ?? null,
+    outside: chain.outside,
     derates: deratesOf(table, conditions, chain),
   };
 }
@@ -37,8 +39,4 @@ export function expectedTotal(
   installation: Installation,
 ): number {
   return chainOf(table, conditions, installation).net;
-}
-
-function outsideOf({ place, flow }: Chain): readonly Axis[] {
-  return flow.outside ? [...place.outside, 'dryAirFlow'] : place.outside;
 }

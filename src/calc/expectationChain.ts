@@ -1,7 +1,8 @@
-import { type FlowFactor, flowCovered, flowFactor } from './airflowStep.ts';
+import { type FlowFactor, flowCovered, flowFactor, isFlowOutside } from './airflowStep.ts';
 import { type AltitudeStep, altitudeStep } from './altitudeStep.ts';
 import { blowerInside } from './blowerHeat.ts';
 import { standardPressureAtSeaLevel } from './constants.ts';
+import { type DryCoil, dryCoil } from './dryCoil.ts';
 import { CalcError, within } from './errors.ts';
 import { limits } from './limits.ts';
 import { type Beyond, figureAt, locate, type Place } from './rated.ts';
@@ -17,15 +18,8 @@ export interface ExpectationConditions extends RatingConditions {
   readonly certified?: number;
 }
 
-/** The capacity after each step, W, and what the steps were worked out with. */
-export interface Chain {
-  readonly place: Place;
-  /** The measured volume as if at sea level, kg/s: what the table and its airflow step are read at. */
-  readonly seaLevelFlow: number | undefined;
-  readonly flow: FlowFactor;
-  readonly line: LineSetFactor | null;
-  readonly altitude: AltitudeStep;
-  readonly pressure: number;
+/** The capacity after each step, W. */
+export interface Steps {
   readonly atTemperatures: number;
   readonly matched: number;
   readonly atAirflow: number;
@@ -35,8 +29,41 @@ export interface Chain {
   readonly net: number;
 }
 
-/** Every step of an expectation. Throws what `expectedCapacity` says. */
-export function chainOf(table: RatingTable, conditions: ExpectationConditions, installation: Installation): Chain {
+/** What the steps are worked out with. */
+interface Factors {
+  /** Blower heat inside the printed figures, and this system's own, W. */
+  readonly inside: number;
+  readonly blowerPower: number;
+  readonly match: number;
+  readonly flow: FlowFactor;
+  /** Whether airflow and altitude act on the gross capacity: the published curve does, a maker's figures are as printed. */
+  readonly onGross: boolean;
+  readonly line: LineSetFactor | null;
+  readonly altitude: AltitudeStep;
+}
+
+export interface Chain extends Steps, Factors {
+  readonly place: Place;
+  /** The reading of the table before the dry bulb is looked at, W. */
+  readonly printed: number;
+  /** The measured volume as if at sea level, kg/s: what the table and its airflow step are read at. */
+  readonly seaLevelFlow: number | undefined;
+  readonly pressure: number;
+  /** What the dry bulb made of the reading; `null` where the coil is wet beyond doubt or nothing is known of it. */
+  readonly dryCoil: DryCoil | null;
+  readonly outside: readonly Axis[];
+}
+
+/**
+ * Every step of an expectation. Throws what `expectedCapacity` says. `describe` asks for the coil in any case; without it the
+ * coil is only looked at where it may be dry.
+ */
+export function chainOf(
+  table: RatingTable,
+  conditions: ExpectationConditions,
+  installation: Installation,
+  describe = false,
+): Chain {
   const { blowerPower, pressure = standardPressureAtSeaLevel } = installation;
   within('blowerPower', blowerPower, limits.blowerPower);
   within('pressure', pressure, limits.pressure);
@@ -46,36 +73,42 @@ export function chainOf(table: RatingTable, conditions: ExpectationConditions, i
   const seaLevelFlow = dryAirFlow === undefined ? undefined : (dryAirFlow * standardPressureAtSeaLevel) / pressure;
   const read = seaLevelFlow === dryAirFlow ? conditions : { ...conditions, dryAirFlow: seaLevelFlow as number };
   const place = locate(table, read);
-  const flow = flowFactor(table, seaLevelFlow);
-  if (conditions.beyond !== 'extend') refuseOutside(table, read, place, flow);
-  const atTemperatures = figureAt(table.total, table, place);
-  if (atTemperatures === null) throw holeAt(table, conditions, place);
-  checkCapacity('expected.total', atTemperatures);
-  const { indoorMatch } = table.multipliers;
-  const matched = atTemperatures * (indoorMatch ?? 1);
-  const atAirflow = matched * flow.total;
-  const gross = atAirflow + blowerInside(table);
-  const line = lineOf(table, installation);
-  const lined = gross * (line?.factor ?? 1);
-  const altitude = altitudeStep(table, { read, place, dryAirFlow, seaLevelFlow, pressure });
-  const here = lined * altitude.factor;
-  const net = here - blowerPower;
-  checkCapacity('expected.total', net);
-  return {
-    place,
-    seaLevelFlow,
-    flow,
-    line,
-    altitude,
-    pressure,
-    atTemperatures,
-    matched,
-    atAirflow,
-    gross,
-    lined,
-    here,
-    net,
+  const total = figureAt(table.total, table, place);
+  if (total === null) throw holeAt(table, conditions, place);
+  const factors: Factors = {
+    inside: blowerInside(table),
+    blowerPower,
+    match: table.multipliers.indoorMatch ?? 1,
+    flow: flowFactor(table, seaLevelFlow),
+    onGross: table.axes.dryAirFlow.length === 1 && table.multipliers.airflow.length === 0,
+    line: lineOf(table, installation),
+    altitude: altitudeStep(table, { read, place, dryAirFlow, seaLevelFlow, pressure }),
   };
+  const wet = stepsFrom(total, factors);
+  const { inside, match } = factors;
+  const scale = wet.here / (wet.matched + inside);
+  const flowHere = dryAirFlow ?? table.axes.dryAirFlow[0];
+  const found =
+    flowHere === undefined
+      ? null
+      : dryCoil(table, { read, place, total, inside, match, dryAirFlow: flowHere, pressure, scale }, describe);
+  const outside = outsideOf(table, conditions, place, found, pressure);
+  if (conditions.beyond !== 'extend') refuseOutside(table, conditions, outside);
+  const steps = found === null || found.total === total ? wet : stepsFrom(found.total, factors);
+  checkCapacity('expected.total', steps.atTemperatures);
+  checkCapacity('expected.total', steps.net);
+  return { ...factors, ...steps, place, printed: total, seaLevelFlow, pressure, dryCoil: found, outside };
+}
+
+/** The steps from a reading of the table, W. */
+function stepsFrom(reading: number, factors: Factors): Steps {
+  const { inside, blowerPower, match, flow, onGross, line, altitude } = factors;
+  const matched = reading * match;
+  const atAirflow = onGross ? (matched + inside) * flow.total - inside : matched * flow.total;
+  const gross = atAirflow + inside;
+  const lined = gross * (line?.factor ?? 1);
+  const here = lined * (onGross ? altitude.ratio : (atAirflow * altitude.ratio + inside) / gross);
+  return { atTemperatures: reading, matched, atAirflow, gross, lined, here, net: here - blowerPower };
 }
 
 /** The maker's own factor for the line outranks every other. */
@@ -91,16 +124,30 @@ function lineOf({ multipliers }: RatingTable, { lineSet = null }: Installation):
 
 /** What a table covers on an axis; `null` where it does not vary with it. One stated airflow covers what the flow curve does. */
 export function tableRange(table: RatingTable, axis: Axis): readonly [number, number] | null {
+  if (axis === 'dryAirFlow') return flowCovered(table);
   const rows = table.axes[axis];
-  if (rows.length > 1) return [rows[0] as number, rows[rows.length - 1] as number];
-  return axis === 'dryAirFlow' ? flowCovered(table) : null;
+  return rows.length > 1 ? [rows[0] as number, rows[rows.length - 1] as number] : null;
 }
 
-function refuseOutside(table: RatingTable, read: RatingConditions, place: Place, flow: FlowFactor): void {
-  const axis = place.outside[0] ?? (flow.outside ? 'dryAirFlow' : null);
-  if (!axis) return;
+/** Where the table does not reach. Below its lowest wet bulb it does where a coil is dry: there the wet bulb says nothing. */
+function outsideOf(
+  table: RatingTable,
+  conditions: ExpectationConditions,
+  place: Place,
+  found: DryCoil | null,
+  pressure: number,
+): readonly Axis[] {
+  const flow = isFlowOutside(table, conditions.dryAirFlow, pressure);
+  if (place.outside.length === 0 && !flow) return place.outside;
+  const dry = found?.covered && conditions.enteringWetBulb < (table.axes.enteringWetBulb[0] as number);
+  const axes = place.outside.filter((axis) => axis !== 'dryAirFlow' && !(dry && axis === 'enteringWetBulb'));
+  return flow ? [...axes, 'dryAirFlow'] : axes;
+}
+
+function refuseOutside(table: RatingTable, conditions: ExpectationConditions, [axis]: readonly Axis[]): void {
+  if (axis === undefined) return;
   const [low, high] = tableRange(table, axis) as readonly [number, number];
-  throw new CalcError('outsideTable', axis, read[axis] as number, low, high);
+  throw new CalcError('outsideTable', axis, conditions[axis] as number, low, high);
 }
 
 function holeAt(table: RatingTable, conditions: RatingConditions, place: Place): CalcError {

@@ -1,6 +1,6 @@
 import { traceAirflowStep } from './airflowStep.ts';
-import { blowerInside } from './blowerHeat.ts';
 import { standardPressureAtSeaLevel } from './constants.ts';
+import { dryOut } from './dryOut.ts';
 import type { Chain, ExpectationConditions } from './expectationChain.ts';
 import { traceRated } from './ratedTrace.ts';
 import type { SourceKey } from './sources.ts';
@@ -19,27 +19,50 @@ export function traceChain(
   const { indoorMatch } = table.multipliers;
   traceSeaLevelFlow(conditions, chain, t);
   const read = chain.seaLevelFlow === undefined ? conditions : { ...conditions, dryAirFlow: chain.seaLevelFlow };
-  traceRated(table, read, chain.place, chain.atTemperatures, t);
-  if (indoorMatch !== null) multiplied(t, 'indoorMatch', ['Q', chain.atTemperatures], indoorMatch, 'Q₁', 'makersTable');
-  const matched = indoorMatch === null ? 'Q' : 'Q₁';
-  if (flow.applies) traceAirflowStep(table, chain.seaLevelFlow as number, flow, [matched, chain.matched], t);
+  traceRated(table, read, chain.place, chain.printed, t);
+  traceDryCoil(conditions, chain, t);
+  const printed = chain.atTemperatures === chain.printed ? 'Q' : 'Q₀';
+  if (indoorMatch !== null) {
+    multiplied(t, 'indoorMatch', [printed, chain.atTemperatures], indoorMatch, 'Q₁', 'makersTable');
+  }
+  const matched = indoorMatch === null ? printed : 'Q₁';
+  if (flow.applies)
+    traceAirflowStep(table, chain.seaLevelFlow as number, flow, [matched, chain.matched], chain.inside, t);
   const reading = flow.applies ? 'Q₂' : matched;
   t({
     id: 'expectation.gross',
     equation: `Q₃ = ${reading} + Pᵣ`,
-    puts: [amount(reading, 'power', chain.atAirflow), amount('Pᵣ', 'power', blowerInside(table))],
+    puts: [amount(reading, 'power', chain.atAirflow), amount('Pᵣ', 'power', chain.inside)],
     gives: amount('Q₃', 'power', chain.gross),
     source: 'coilModel',
   });
   if (line !== null) multiplied(t, 'lineSet', ['Q₃', chain.gross], line.factor, 'Q₄', line.source);
   const lined = line === null ? 'Q₃' : 'Q₄';
-  if (altitude.factor !== 1) multiplied(t, 'altitude', [lined, chain.lined], altitude.factor, 'Q₅', altitude.source);
-  const here = altitude.factor === 1 ? lined : 'Q₅';
+  const thinner = chain.here / chain.lined;
+  if (thinner !== 1) multiplied(t, 'altitude', [lined, chain.lined], thinner, 'Q₅', altitude.source);
+  const here = thinner === 1 ? lined : 'Q₅';
   t({
     id: 'expectation.net',
     equation: `Q₆ = ${here} − Pᵦ`,
     puts: [amount(here, 'power', chain.here), amount('Pᵦ', 'power', installation.blowerPower)],
     gives: amount('Q₆', 'power', chain.net),
+    source: 'coilModel',
+  });
+}
+
+/** Where the coil turns dry, if it is; and what that, or the dry bulb of a dry row, makes of the reading. */
+function traceDryCoil({ enteringDryBulb, dryAirFlow }: ExpectationConditions, chain: Chain, t: Trace): void {
+  const { dryCoil: found, atTemperatures, printed, pressure } = chain;
+  if (found?.coil.dry && enteringDryBulb !== undefined && dryAirFlow !== undefined) {
+    const { bypassFactor } = found.coil;
+    dryOut({ dryBulb: enteringDryBulb, dryAirFlow, total: chain.here, bypassFactor, pressure }, t);
+  }
+  if (atTemperatures === printed) return;
+  t({
+    id: 'expectation.dryCoil',
+    equation: 'Q₀ = Q + ΔQ',
+    puts: [amount('Q', 'power', printed), amount('ΔQ', 'power', atTemperatures - printed)],
+    gives: amount('Q₀', 'power', atTemperatures),
     source: 'coilModel',
   });
 }

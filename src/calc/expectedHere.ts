@@ -1,6 +1,7 @@
 import { type Blowers, blowersOf } from './blowers.ts';
 import { expectedCapacity } from './expectation.ts';
 import type { ExpectationConditions } from './expectationChain.ts';
+import { genericRating } from './genericRating.ts';
 import type { MeasuredFlow } from './measuredFlow.ts';
 import { attempt, lacking, orNull, waitingFor } from './outcome.ts';
 import { ratingTable } from './ratingTable.ts';
@@ -12,9 +13,11 @@ import { fahrenheitDegree } from './units.ts';
 export interface RatingHere {
   readonly table: RatingTable;
   readonly conditions: ExpectationConditions;
-  readonly installation: Installation;
+  readonly installation: Installation & { readonly pressure: number };
   readonly blowers: Blowers;
 }
+
+type Rating = NonNullable<Test['rating']>;
 
 /** How near a single printed row must be to stand for the reading, K: 0.5 °F outdoors, 0.2 °F wet bulb. Common practice, no source. */
 const nearRow = { outdoorDryBulb: 0.5 * fahrenheitDegree, enteringWetBulb: 0.2 * fahrenheitDegree } as const;
@@ -34,7 +37,7 @@ export function ratingHere(
   const lack = lacking(
     entering,
     given(outdoorDryBulb) ? { ok: true, value: outdoorDryBulb } : waitingFor('outdoorDryBulb'),
-    rating && rating.rows.length > 0 ? { ok: true, value: rating } : waitingFor('rating'),
+    rated(rating),
     needsFlow(test) ? flow : { ok: true, value: null },
   );
   if (lack || !entering.ok || !given(outdoorDryBulb) || !rating) return lack ?? waitingFor('rating');
@@ -53,13 +56,42 @@ export function ratingHere(
   if (!blowers.ok) return blowers;
   const { inside } = blowers.value;
   const table = attempt(
-    () => ratingTable(rating.rows, { ...basisOf(rating.basis, inside), multipliers: rating.multipliers }),
+    () => tableOf(rating, inside),
     (quantity) => `rating.${quantity}`,
   );
   const installation = { blowerPower: blowers.value.here, pressure: entering.value.pressure };
   return table.ok
     ? { ok: true, value: { table: table.value, conditions, installation, blowers: blowers.value } }
     : table;
+}
+
+/** Whether there is enough to make a table of. */
+function rated(rating: Test['rating']): Outcome<unknown> {
+  if (!rating) return waitingFor('rating');
+  if (rating.from === 'generic') {
+    const lacks = [
+      ...(given(rating.certified) ? [] : ['rating.certified']),
+      ...(given(rating.generic) ? [] : ['rating.generic']),
+    ];
+    return lacks.length === 0 ? { ok: true, value: rating } : waitingFor(...lacks);
+  }
+  return rating.rows.length > 0 ? { ok: true, value: rating } : waitingFor('rating');
+}
+
+/** The maker's table, or published curves through the certified capacity, which is net unless somebody says gross. */
+function tableOf({ from, rows, certified, generic, basis, multipliers }: Rating, inside: number): RatingTable {
+  if (from !== 'generic' || certified === null || generic === null) {
+    return ratingTable(rows, { ...basisOf(basis, inside), multipliers });
+  }
+  const { unit, stage, dryAirFlow } = generic;
+  return genericRating({
+    total: certified,
+    basis: basis === 'gross' ? 'gross' : 'net',
+    blowerPower: inside,
+    unit,
+    stage,
+    ...(given(dryAirFlow) ? { dryAirFlow } : {}),
+  });
 }
 
 function basisOf(basis: Basis | 'unsure', inside: number): { basis: Basis; blowerPower: number } {
@@ -86,7 +118,7 @@ function tooFewRows(table: RatingTable, conditions: ExpectationConditions): bool
 
 function needsFlow({ rating, blower }: Test): boolean {
   if (!rating) return false;
-  if (rating.rows.some(({ dryAirFlow }) => given(dryAirFlow))) return true;
+  if (rating.from === 'generic' || rating.rows.some(({ dryAirFlow }) => given(dryAirFlow))) return true;
   const bothUnknown = !given(rating.blowerPower) && !given(blower.power);
   const cancels = rating.basis === 'net' && bothUnknown;
   return !cancels && (!given(blower.power) || (rating.basis !== 'gross' && !given(rating.blowerPower)));

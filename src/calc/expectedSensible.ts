@@ -1,4 +1,3 @@
-import { blowerInside } from './blowerHeat.ts';
 import { bypassAtFlow, type CoilDuty, leavingAir, ratedApparatus } from './coilModel.ts';
 import { standardPressureAtSeaLevel } from './constants.ts';
 import type { Chain } from './expectationChain.ts';
@@ -6,7 +5,7 @@ import { moistAir } from './moistAir.ts';
 import { attempt, orNull } from './outcome.ts';
 import { figureAt } from './rated.ts';
 import { usableSensible } from './tableCheck.ts';
-import type { Installation, RatingConditions, RatingTable } from './types.ts';
+import type { RatingConditions, RatingTable } from './types.ts';
 
 /** Where the printed sensible capacity stands, and where it is wanted. */
 interface Shift {
@@ -24,24 +23,20 @@ interface Shift {
  * point (a dry coil) and a shift is needed. The rating's process is at sea level, as ratings are; the coil's here at the
  * pressure here.
  */
-export function expectedSensible(
-  table: RatingTable,
-  conditions: RatingConditions,
-  installation: Installation,
-  chain: Chain,
-): number | null {
+export function expectedSensible(table: RatingTable, conditions: RatingConditions, chain: Chain): number | null {
+  if (chain.dryCoil?.coil.dry) return chain.net;
   const column = usableSensible(table);
   const printed = column && figureAt(column, table, chain.place);
   const shift = shiftOf(table, conditions, chain);
   if (printed === null || shift === null) return null;
-  const inside = blowerInside(table);
+  const { inside, match } = chain;
   const own = chain.flow.sensible;
-  const sensible = printed * (table.multipliers.indoorMatch ?? 1) * (own ?? 1) + inside;
+  const sensible = printed * match * (own ?? 1) + inside;
   const rated = { total: own === null ? chain.matched + inside : chain.gross, sensible };
   const here = needed(shift, chain)
     ? orNull(attempt(() => shifted(shift, conditions.enteringWetBulb, rated, chain)))
     : rated.sensible;
-  return here === null ? null : Math.min(here, chain.here) - installation.blowerPower;
+  return here === null ? null : Math.min(here, chain.here) - chain.blowerPower;
 }
 
 function shiftOf(table: RatingTable, conditions: RatingConditions, { flow, seaLevelFlow }: Chain): Shift | null {
@@ -67,12 +62,22 @@ interface Gross {
 }
 
 /** The sensible capacity, W, of air that has the same wet bulb and another dry bulb or flow; all of `total` on a dry coil. */
-function shifted(shift: Shift, wetBulb: number, rated: Gross, { here: total, pressure }: Chain): number | null {
+function shifted(
+  shift: Shift,
+  wetBulb: number,
+  rated: Gross,
+  { here: total, pressure, dryCoil }: Chain,
+): number | null {
+  const known = dryCoil?.coil;
   const { fromDryBulb, toDryBulb, fromFlow, toFlow } = shift;
   if (fromFlow === undefined || toFlow === undefined) return null;
   const from = duty(fromDryBulb, wetBulb, standardPressureAtSeaLevel, fromFlow, rated.total);
   const found = ratedApparatus(from, rated.sensible);
-  if (!found) return null;
+  // A dry row says nothing of the coil; the wet row above it may have.
+  if (!found)
+    return known
+      ? (leavingAir(duty(toDryBulb, wetBulb, pressure, toFlow, total), known.bypassFactor)?.sensible ?? null)
+      : null;
   const before = leavingAir(from, found.bypassFactor);
   const after = leavingAir(
     duty(toDryBulb, wetBulb, pressure, toFlow, total),

@@ -6,13 +6,16 @@ export { blowerHeat, blowerInside, defaultBlower, defaultBlowerPower } from './b
 export { type CoilReadings, coilLoad, coilProcess } from './coilLoad.ts';
 export { bypassAtFlow, type CoilDuty, type LeavingAir, leavingAir, ratedApparatus } from './coilModel.ts';
 export * from './constants.ts';
+export { coolingCurves, flowFactorOf, temperatureFactor } from './coolingCurves.ts';
 export { dewPoint } from './dewPoint.ts';
 export { type Airflow, dryAirFlow, standardVolumeFlow } from './dryAirFlow.ts';
+export { type DryOut, type DryOutArguments, dryOut } from './dryOut.ts';
 export { enhancementFactor } from './enhancement.ts';
 export { enthalpy } from './enthalpy.ts';
 export { CalcError, type CalcErrorCode, toProblem, within } from './errors.ts';
 export { expectedCapacity, expectedTotal } from './expectation.ts';
 export { type ExpectationConditions, tableRange } from './expectationChain.ts';
+export { type GenericRating, genericRating } from './genericRating.ts';
 export { humidityRatio, saturationHumidityRatio } from './humidityRatio.ts';
 export { limits } from './limits.ts';
 export { lineSet, lineSetLimits, ratedLineLength } from './lineSet.ts';

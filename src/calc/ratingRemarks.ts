@@ -1,20 +1,23 @@
+import { isFlowOutside } from './airflowStep.ts';
 import { tableRange } from './expectationChain.ts';
 import type { Facts, Rule } from './facts.ts';
 import { axisSigns } from './ratedTrace.ts';
+import { ratingPoint } from './ratingPoint.ts';
 import { given } from './readings.ts';
 import { axisOrder } from './tableCheck.ts';
 import { amount } from './trace.ts';
-import type { Amount, Axis, Remark } from './types.ts';
-import { fromFahrenheit } from './units.ts';
+import type { Amount, Axis, DerateCause, Expectation, Remark } from './types.ts';
 
-/** The rating point: 95 °F outdoors, 67 °F entering wet bulb (10 CFR 430 appendix M1, test A), found within 0.3 K. */
-const ratingPoint = { outdoorDryBulb: fromFahrenheit(95), enteringWetBulb: fromFahrenheit(67), within: 0.3 } as const;
+/** How near, K, a row must be to the rating point to stand for it. */
+const nearPoint = 0.3;
 /** A capacity at the rating point that far from the nameplate is another machine's, or another unit. Our choice. */
 const nominalGap = 0.15;
 /** Flow that far from the block's makes the published flow curve matter by 2 %. Our choice. */
 const blockGap = 0.1;
 /** No system makes that much more than its rating; the readings say more than it can. Our choice. */
 const mostItCanMake = 1.1;
+/** A band by altitude that is worth a word. Our choice. */
+const leastAltitudeBand = 0.01;
 
 const aboutAxis: Readonly<Record<Axis, Remark['about']>> = {
   outdoorDryBulb: 'outdoors',
@@ -24,14 +27,22 @@ const aboutAxis: Readonly<Record<Axis, Remark['about']>> = {
 };
 
 /** The reading and the ends of the table on an axis; `null` inside it, and where the table does not vary with it. */
-function beyondAxis({ rating }: Facts, axis: Axis): readonly Amount[] | null {
+function beyondAxis({ rating, expected }: Facts, axis: Axis): readonly Amount[] | null {
   const at = rating?.conditions[axis];
   if (!rating || at === undefined) return null;
+  // A dry coil works as at a higher wet bulb, and thin air holds less of the airflow: the expectation knows.
+  if (expected && !expected.outside.includes(axis)) return null;
   const range = tableRange(rating.table, axis);
-  if (!range || (at >= range[0] - 1e-9 && at <= range[1] + 1e-9)) return null;
+  const inside = range && at >= range[0] - 1e-9 && at <= range[1] + 1e-9;
+  const { table, installation } = rating;
+  const fits = axis === 'dryAirFlow' ? !isFlowOutside(table, at, installation.pressure) : inside;
+  if (!range || fits) return null;
   const { symbol, kind } = axisSigns[axis];
   return [amount(symbol, kind, at), amount(`${symbol}ₗ`, kind, range[0]), amount(`${symbol}ₕ`, kind, range[1])];
 }
+
+const bandOf = ({ derates }: Expectation, cause: DerateCause): number =>
+  derates.find((derate) => derate.cause === cause)?.band ?? 0;
 
 function blowerRule(code: string, assumed: 'here' | 'inside' | 'both'): Rule {
   return {
@@ -79,8 +90,8 @@ export const ratingRules: readonly Rule[] = [
       const totals = rating.rows
         .filter(
           ({ outdoorDryBulb, enteringWetBulb }) =>
-            Math.abs(outdoorDryBulb - ratingPoint.outdoorDryBulb) <= ratingPoint.within &&
-            Math.abs(enteringWetBulb - ratingPoint.enteringWetBulb) <= ratingPoint.within,
+            Math.abs(outdoorDryBulb - ratingPoint.outdoorDryBulb) <= nearPoint &&
+            Math.abs(enteringWetBulb - ratingPoint.enteringWetBulb) <= nearPoint,
         )
         .flatMap(({ total }) => (Number.isFinite(total) ? [total as number] : []));
       const gap = (total: number) => Math.abs(total / nominalCapacity - 1);
@@ -98,6 +109,32 @@ export const ratingRules: readonly Rule[] = [
       const basis = test.rating?.basis;
       if (!rating || !expected || basis === 'net' || basis === 'gross') return null;
       return [amount('Δ', 'fraction', rating.blowers.inside / 2 / expected.total)];
+    },
+  },
+  {
+    // Published curves stand for the table: whatever comes of it is an estimate.
+    code: 'genericUsed',
+    weight: 'note',
+    about: 'rating',
+    amounts: ({ rating, expected }) =>
+      rating?.table.from === 'generic' && expected ? [amount('Δ', 'fraction', bandOf(expected, 'temperatures'))] : null,
+  },
+  {
+    // Below this wet bulb the coil takes out no water: the total is all sensible, and no row of the table by wet bulb says more.
+    code: 'shouldBeDry',
+    weight: 'note',
+    about: 'rating',
+    amounts: ({ expected }) =>
+      expected?.coil?.dry ? [amount('t*ₒ', 'temperature', expected.coil.dryOutWetBulb)] : null,
+  },
+  {
+    // The outdoor coil has thinner air too; by how much that counts is not settled, so it widens the range.
+    code: 'altitudeBand',
+    weight: 'note',
+    about: 'rating',
+    amounts: ({ expected }) => {
+      const band = expected ? bandOf(expected, 'altitude') : 0;
+      return band >= leastAltitudeBand ? [amount('Δ', 'fraction', band)] : null;
     },
   },
   // This system's blower power is the default for its airflow.

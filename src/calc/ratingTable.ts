@@ -7,8 +7,8 @@ export interface RatingOptions {
   /** Blower power inside the rating, W. */
   readonly blowerPower: number;
   readonly from?: 'table' | 'generic';
-  /** Relative half-width that the source itself admits. */
-  readonly band?: number;
+  /** Relative half-width of the sensible share that the source itself admits. */
+  readonly sensibleBand?: number;
   readonly multipliers?: Multipliers;
 }
 
@@ -27,7 +27,7 @@ const sameRow = 1e-6;
  * it is given.
  */
 export function ratingTable(rows: readonly RatingRow[], options: RatingOptions): RatingTable {
-  const { basis, blowerPower, from = 'table', band = 0, multipliers = noMultipliers } = options;
+  const { basis, blowerPower, from = 'table', sensibleBand = 0, multipliers = noMultipliers } = options;
   if (rows.length === 0) throw new CalcError('noRows', 'rows', 0, 1, 1e6);
   for (const row of rows) checkFigures(row.total, row.sensible, row.power);
   const axes = {
@@ -45,7 +45,8 @@ export function ratingTable(rows: readonly RatingRow[], options: RatingOptions):
     total: grid.map((row) => row.total ?? null),
     sensible: column(grid, 'sensible'),
     power: column(grid, 'power'),
-    band,
+    band: column(grid, 'band'),
+    sensibleBand,
     multipliers: { ...multipliers, airflow: airflowLines(multipliers.airflow, axes.dryAirFlow) },
   };
   checkTable(table);
@@ -92,7 +93,7 @@ function placeOf(row: RatingRow, axes: RatingTable['axes']): number {
 }
 
 /** A column that at least one row states; `null` for a column that the table does not have. */
-function column(grid: readonly RatingRow[], name: 'sensible' | 'power'): (number | null)[] | null {
+function column(grid: readonly RatingRow[], name: 'sensible' | 'power' | 'band'): (number | null)[] | null {
   const values = grid.map((row) => row[name] ?? null);
   return values.some((value) => value !== null) ? values : null;
 }

@@ -9,7 +9,9 @@ export const remarkRules: readonly Rule[] = [...measuredRules, ...ratingRules];
 
 /** What is odd about a test, the weightiest first. Figures of the table that nobody has typed yet are no remark. */
 export function remarksOf(facts: Facts): readonly Remark[] {
+  // What published curves make of themselves is nobody's slip.
+  const typed = facts.rating?.table.from === 'table' ? facts.rating.table : null;
   // The few figures around a test have no neighbours enough to be odd among: that is looked for in the whole table.
-  const table = facts.rating ? figureRemarks(facts.rating.table).filter(({ code }) => code !== 'hole') : [];
+  const table = typed ? figureRemarks(typed).filter(({ code }) => code !== 'hole') : [];
   return ranked([...remarksBy(remarkRules, facts), ...table]);
 }

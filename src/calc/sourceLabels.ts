@@ -10,6 +10,7 @@ export const sourceLabels = {
   coilModel: 'EnergyPlus, DX coil',
   flowCurve: 'published flow curve',
   genericCurves: 'published cooling curves',
+  sensibleDefault: 'two open defaults',
   outdoorCoilAltitude: 'condenser airflow data',
   blowerDefault: 'coil-only default',
   ratingConditions: 'rating conditions',

@@ -63,6 +63,11 @@ const works = {
       'NREL/TP-5500-56354 (2013), tables 9, 10 and 14 to 19: gross capacity of residential machines by entering wet bulb, outdoor dry bulb and air mass flow, as carried by three open building-energy libraries.',
     known: 'second-hand',
   },
+  sensibleDefault: {
+    citation:
+      'Sensible heat ratio where nobody states one, 80/67 °F in and 95 °F out: 0.73 net at 394.2 cfm a ton with 0.25 W/cfm inside (an NREL building-stock model, read) and the regression of the California Title 24 residential reference manual (0.691 at 350, 0.718 at 400 cfm a ton, gross; carried by an open library).',
+    known: 'second-hand',
+  },
   outdoorCoilAltitude: {
     citation:
       'Derived: the same volume at another air pressure holds mass in proportion to it (standard atmosphere; air mass flow as EnergyPlus defines it). The outdoor coil loses mass too: by the condenser airflow data of NREL/SR-5500-65030 about 2 % of the capacity at 5000 ft, known to ±2 %.',

@@ -60,14 +60,15 @@ const checked = new WeakSet<RatingTable>();
 export function checkTable(table: RatingTable): void {
   if (checked.has(table)) return;
   within('blowerPower', table.blowerPower, limits.blowerPower);
-  within('band', table.band, [0, 1]);
+  within('sensibleBand', table.sensibleBand, [0, 1]);
   for (const axis of axisOrder) checkAxis(axis, table.axes[axis]);
   const size = gridSize(table.axes);
-  for (const column of ['total', 'sensible', 'power'] as const) {
+  for (const column of ['total', 'sensible', 'power', 'band'] as const) {
     const values = table[column];
     if (values && values.length !== size) throw new CalcError('wrongLength', column, values.length, size, size);
   }
   for (let i = 0; i < size; i++) checkFigures(table.total[i], table.sensible?.[i], table.power?.[i]);
+  for (const band of table.band ?? []) if (given(band)) within('band', band, [0, 1]);
   checkMultipliers(table.multipliers);
   checked.add(table);
 }

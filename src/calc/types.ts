@@ -37,6 +37,8 @@ export interface RatingRow {
   readonly total: number | null;
   readonly sensible?: number | null;
   readonly power?: number | null;
+  /** How far the source itself may be out here: relative half-width. */
+  readonly band?: number | null;
 }
 
 /** Capacities on a rectilinear grid. */
@@ -51,8 +53,10 @@ export interface RatingTable {
   readonly total: readonly (number | null)[];
   readonly sensible: readonly (number | null)[] | null;
   readonly power: readonly (number | null)[] | null;
-  /** Relative half-width that the source itself admits; 0 for a maker's table. */
-  readonly band: number;
+  /** Relative half-width of the total that the source itself admits at each point; `null` for a maker's table. */
+  readonly band: readonly (number | null)[] | null;
+  /** The same of the sensible share, one for the whole table; 0 for a maker's table. */
+  readonly sensibleBand: number;
   /** The maker's own corrections of these figures. Each is applied once, as a step of its own. */
   readonly multipliers: Multipliers;
 }
@@ -139,10 +143,24 @@ export interface Derate {
   readonly source: SourceKey;
 }
 
+/** The coil as it should work here, from the sensible capacities of its rating. */
+export interface CoilHere {
+  /** At the airflow here. */
+  readonly bypassFactor: number;
+  /** The wet bulb at and below which this coil, at this dry bulb, takes out no water, °C. */
+  readonly dryOutWetBulb: number;
+  /** Dry: all of the total is sensible, and it moves with the dry bulb and no longer with the wet bulb. */
+  readonly dry: boolean;
+}
+
 export interface Expectation {
   readonly basis: Basis;
   readonly total: number;
   readonly sensible: number | null;
+  /** Relative half-width of the sensible capacity's share that its source admits. */
+  readonly sensibleBand: number;
+  /** `null` where the rating does not say enough. */
+  readonly coil: CoilHere | null;
   readonly outside: readonly Axis[];
   readonly derates: readonly Derate[];
 }

@@ -39,7 +39,8 @@ describe('ratingTable', () => {
       total: [9600, 10400, 9100, 9900],
       sensible: null,
       power: null,
-      band: 0,
+      band: null,
+      sensibleBand: 0,
       multipliers: { airflow: [], indoorMatch: null, lineLength: null },
     } satisfies RatingTable);
   });

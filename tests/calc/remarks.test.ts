@@ -37,6 +37,31 @@ const cases: readonly (readonly [string, Partial<Test>, readonly string[]])[] = 
     ['outsideTable', 'supplyDry', 'latentUnseen', 'dryCoil'],
   ],
   [
+    'published curves in place of a table',
+    withRating({
+      from: 'generic',
+      rows: [],
+      certified: 35000 * btuPerHour,
+      generic: { unit: 'airConditioner', stage: 'one', dryAirFlow: null },
+    }),
+    ['genericUsed'],
+  ],
+  [
+    'published curves and a return so dry that the coil should be',
+    {
+      ...withRating({
+        from: 'generic',
+        rows: [],
+        certified: 35000 * btuPerHour,
+        generic: { unit: 'airConditioner', stage: 'one', dryAirFlow: null },
+      }),
+      entering: air(80, 0.2),
+      leaving: air(58, 0.42),
+    },
+    ['supplyDry', 'dryCoil', 'genericUsed', 'shouldBeDry', 'latentUnseen'],
+  ],
+  ['a system high up', { altitude: 1000, entering: air(75, 0.52) }, ['altitudeBand']],
+  [
     'a coil near freezing',
     {
       leaving: air(37.5, 0.95),

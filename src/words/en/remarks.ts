@@ -103,6 +103,18 @@ const rating: Readonly<Record<string, RemarkWords>> = {
   basisUnknown: {
     say: (price) => `Net or gross is not known. The middle is taken; knowing would settle ${price} either way.`,
   },
+  genericUsed: {
+    say: (band) =>
+      `Published curves stand for the table: this is an estimate, and open sources differ by ${band} either way here. The expanded ratings of this pair would settle it.`,
+  },
+  shouldBeDry: {
+    say: (wetBulb) =>
+      `In so dry a return the coil should take out no water: it turns dry at a wet bulb of ${wetBulb}. All of the total is then cooling, and it moves with the temperature and no longer with the wet bulb.`,
+  },
+  altitudeBand: {
+    say: (band) =>
+      `The outdoor coil has thinner air too. What that costs is not settled, so it widens the range by ${band} either way.`,
+  },
   blowerAssumed: {
     say: (power) => `This blower’s power is not known: ${power} is assumed, the rating’s default for this airflow.`,
   },
@@ -152,6 +164,9 @@ export const outcomeWords: Readonly<Record<string, string>> = {
   notPositive:
     'The blower’s heat would eat all of the cooling. Look at the blower’s power and at the figures of the table.',
   repeatedRow: 'Two rows or columns of the table are the same. Change one.',
+  variableSpeed:
+    'Published curves do not cover machines that choose their own speed. Only the maker’s table says what such a one should make.',
+  noSurface: 'No coil has this share of cooling at this airflow. Look at the airflow of the rating.',
   hole: 'A figure that is needed is missing in the table.',
   missing: 'The table varies with the airflow, and the airflow is not known.',
 };

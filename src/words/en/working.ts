@@ -36,6 +36,9 @@ const names: Readonly<Record<string, string>> = {
   'expectation.flowRatio': 'This airflow over the block’s, by mass',
   'expectation.airflow': 'Brought to this airflow',
   'expectation.seaLevelFlow': 'The measured volume as if at sea level',
+  'dryOut.surface': 'Surface of the coil when it is dry',
+  'dryOut.wetBulb': 'Wet bulb at which it turns dry',
+  'expectation.dryCoil': 'With the coil as dry as it is here',
   'expectation.indoorMatch': 'With this indoor unit',
   'expectation.lineSet': 'Behind this line set',
   'expectation.altitude': 'In the thinner air here',
@@ -75,6 +78,7 @@ const groups: readonly (readonly [string, WorkingGroup])[] = [
   ['rating.', 'expected'],
   ['rated.', 'expected'],
   ['expectation.', 'expected'],
+  ['dryOut.', 'expected'],
   ['ratio', 'ratio'],
 ];
 

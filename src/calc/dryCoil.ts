@@ -1,0 +1,166 @@
+import { bypassAtFlow, ratedApparatus } from './coilModel.ts';
+import { heatDryAir, standardPressureAtSeaLevel } from './constants.ts';
+import { dryOutOn, drySurface } from './dryOut.ts';
+import { moistAir } from './moistAir.ts';
+import { figureAt, locate, type Place } from './rated.ts';
+import { axisOrder, usableSensible } from './tableCheck.ts';
+import type { CoilHere, RatingConditions, RatingTable } from './types.ts';
+import { wetBulbAt } from './wetBulb.ts';
+
+/** A printed point whose sensible capacity is this share of its total stands for a dry coil. Our choice. */
+const dryShare = 0.99;
+/** Below this share, whatever the dry bulb adds, the coil is wet and nothing has to be worked out. Our choice. */
+const surelyWet = 0.9;
+/** The wet line under a row is never steeper than over this many kelvin: it guards a division. */
+const leastRise = 0.1;
+const wetBulbAxis = axisOrder.indexOf('enteringWetBulb');
+
+/** A reading of the table, and what is known of the air and of the steps that follow. W and kg/s. */
+export interface DryCoilArguments {
+  /** The conditions with the airflow that the table is read at. */
+  readonly read: RatingConditions;
+  readonly place: Place;
+  /** The printed total there. */
+  readonly total: number;
+  /** Blower heat inside the printed figures, and the factor for the indoor unit. */
+  readonly inside: number;
+  readonly match: number;
+  /** The airflow and the pressure here, and the gross capacity of all steps together over the gross reading. */
+  readonly dryAirFlow: number;
+  readonly pressure: number;
+  readonly scale: number;
+}
+
+export interface DryCoil {
+  /** The printed total with the coil as dry as it is at this dry bulb, W. */
+  readonly total: number;
+  readonly coil: CoilHere;
+  /** Whether the table covers this: a dry coil works as at the wet bulb at which it turns dry. */
+  readonly covered: boolean;
+  /** By what share the reading between a dry row and a wet one may be out. */
+  readonly smear: number;
+}
+
+/** The coil that the table describes: its bypass factor at a flow, kg/s, and the printed points that say where it turns dry. */
+interface TableCoil {
+  readonly bypassFactor: number;
+  readonly dryBulb: number;
+  readonly dryAirFlow: number;
+  /** The lowest wet point from the reading on. */
+  readonly wet: Printed;
+  /** The total of the dry row under it, W; `null` where the reading stands among wet rows. */
+  readonly dry: number | null;
+}
+
+interface Printed {
+  readonly wetBulb: number;
+  readonly total: number;
+  readonly sensible: number;
+}
+
+/**
+ * What the dry bulb makes of the total. Printed totals hold for the dry bulb of the table; where its rows are dry, or the air
+ * here is so dry that the coil is, the total moves with the dry bulb: a dry coil makes what it makes at the wet bulb at which
+ * it turns dry, whatever the wet bulb (EnergyPlus Engineering Reference). `null` where the coil is wet beyond doubt, unless
+ * `always` is asked for, and where the table does not say for which dry bulb and airflow its sensible capacities stand.
+ */
+export function dryCoil(table: RatingTable, args: DryCoilArguments, always: boolean): DryCoil | null {
+  const { read, total, inside, match, dryAirFlow } = args;
+  const { enteringDryBulb: dryBulb, enteringWetBulb: wetBulb } = read;
+  const [first] = table.axes.enteringWetBulb;
+  if (dryBulb === undefined || first === undefined || (!always && isWet(table, args))) return null;
+  const coil = coilOf(table, args);
+  if (!coil) return null;
+  const bypassFactor = bypassAtFlow(coil.bypassFactor, dryAirFlow / coil.dryAirFlow);
+  const own = coil.dry === null ? null : ownTurning(coil, coil.dry, args);
+  const printed = (at: number) => wetTotal(table, read, coil, own, at) ?? total;
+  const grossAt = (at: number) => (printed(at) * match + inside) * args.scale;
+  const dryOutWetBulb = dryOutOn(grossAt, { dryBulb, dryAirFlow, bypassFactor, pressure: args.pressure });
+  if (dryOutWetBulb === null) return null;
+  const effective = Math.max(wetBulb, dryOutWetBulb);
+  const smeared = own !== null && wetBulb >= first;
+  const ownTotal = smeared ? printed(Math.max(wetBulb, own)) : total;
+  return {
+    total: smeared ? total + printed(effective) - ownTotal : printed(effective),
+    coil: { bypassFactor, dryOutWetBulb, dry: dryOutWetBulb > wetBulb },
+    covered: effective >= first,
+    smear: Math.abs(total - ownTotal) / total,
+  };
+}
+
+/** A quick look that settles most readings: inside the table, among wet figures, and too little dry bulb more to matter. */
+function isWet(table: RatingTable, { read, place, total, inside, dryAirFlow }: DryCoilArguments): boolean {
+  const column = usableSensible(table);
+  const sensible = column && figureAt(column, table, place);
+  if (sensible === null) return true;
+  if (read.enteringWetBulb < (table.axes.enteringWetBulb[0] as number)) return false;
+  const [stated, second] = table.axes.enteringDryBulb;
+  const warmer = stated === undefined || second !== undefined ? 0 : (read.enteringDryBulb as number) - stated;
+  const more = dryAirFlow * heatDryAir * Math.max(0, warmer);
+  const flow = table.axes.dryAirFlow.length === 1 ? dryAirFlow / (table.axes.dryAirFlow[0] as number) : 1;
+  return (sensible + inside + more) * Math.max(1, flow) < surelyWet * (total + inside);
+}
+
+/** The coil from the lowest wet figure at or above the reading; `null` where the table has none that tells. */
+function coilOf(table: RatingTable, args: DryCoilArguments): TableCoil | null {
+  const { read, place, inside, match } = args;
+  const column = usableSensible(table);
+  const [stated, another] = table.axes.enteringDryBulb;
+  const dryBulb = another === undefined ? stated : read.enteringDryBulb;
+  const flow = table.axes.dryAirFlow.length === 1 ? table.axes.dryAirFlow[0] : read.dryAirFlow;
+  if (!column || dryBulb === undefined || flow === undefined) return null;
+  const rows = table.axes.enteringWetBulb;
+  const lowest = place.low[wetBulbAxis] as number;
+  let dry: number | null = null;
+  for (let row = lowest; row < rows.length; row++) {
+    const printed = pointAt(table, column, read, rows[row] as number);
+    if (printed === null) return null;
+    if (printed.sensible >= dryShare * printed.total) dry = printed.total;
+    else {
+      // Among wet rows the reading itself tells more than the row below it.
+      const own = row === lowest && read.enteringWetBulb > printed.wetBulb;
+      const wet = own ? pointAt(table, column, read, read.enteringWetBulb) : printed;
+      if (wet === null || wet.wetBulb > dryBulb) return null;
+      const entering = moistAir({ dryBulb, wetBulb: wet.wetBulb, pressure: standardPressureAtSeaLevel });
+      const duty = { entering, dryAirFlow: flow, total: wet.total * match + inside };
+      const found = ratedApparatus(duty, wet.sensible * match + inside);
+      return found && { bypassFactor: found.bypassFactor, dryBulb, dryAirFlow: flow, wet, dry };
+    }
+  }
+  return null;
+}
+
+function pointAt(
+  table: RatingTable,
+  column: readonly (number | null)[],
+  read: RatingConditions,
+  wetBulb: number,
+): Printed | null {
+  const place = locate(table, { ...read, enteringWetBulb: wetBulb });
+  const total = figureAt(table.total, table, place);
+  const sensible = figureAt(column, table, place);
+  return total === null || sensible === null ? null : { wetBulb, total, sensible };
+}
+
+/** The wet bulb at which the coil of the table turns dry at the table's own dry bulb and airflow, at sea level. */
+function ownTurning(coil: TableCoil, dryTotal: number, { inside, match }: DryCoilArguments): number {
+  const { dryBulb, dryAirFlow, bypassFactor, wet } = coil;
+  const total = dryTotal * match + inside;
+  const surface = drySurface({ dryBulb, dryAirFlow, total, bypassFactor, pressure: standardPressureAtSeaLevel });
+  const found = surface && wetBulbAt(dryBulb, surface.humidityRatio, standardPressureAtSeaLevel);
+  return Math.min(found ?? wet.wetBulb, wet.wetBulb - leastRise);
+}
+
+/** Total of the wet coil at a wet bulb, W as printed: from the table, and below its lowest wet row on the line to where it turns dry. */
+function wetTotal(
+  table: RatingTable,
+  read: RatingConditions,
+  { wet, dry }: TableCoil,
+  own: number | null,
+  at: number,
+): number | null {
+  if (own === null || dry === null || at >= wet.wetBulb) {
+    return figureAt(table.total, table, locate(table, { ...read, enteringWetBulb: at }));
+  }
+  return wet.total + ((wet.total - dry) / (wet.wetBulb - own)) * (at - wet.wetBulb);
+}

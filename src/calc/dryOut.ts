@@ -1,0 +1,117 @@
+import { heatDryAir, heatVapor } from './constants.ts';
+import { within } from './errors.ts';
+import { limits } from './limits.ts';
+import { saturatedRatio } from './saturatedAir.ts';
+import { amount } from './trace.ts';
+import type { Trace } from './types.ts';
+import { wetBulbAt } from './wetBulb.ts';
+
+/** A coil as its bypass factor, and what it is asked to do: °C, kg/s, W without blower heat, Pa. */
+export interface DryOutArguments {
+  readonly dryBulb: number;
+  readonly dryAirFlow: number;
+  readonly total: number;
+  readonly bypassFactor: number;
+  readonly pressure: number;
+}
+
+export interface DryOut {
+  /** Where the coil's surface stands when all of its work is cooling, °C. */
+  readonly apparatusDewPoint: number;
+  /** The wet bulb at and below which this coil takes no water out of air of this dry bulb, °C. */
+  readonly wetBulb: number;
+}
+
+/**
+ * The wet bulb at which a coil turns dry. A dry coil of the total Q brings its surface to tₛ = t₁ − Q/(ṁ·c_p·(1 − b)); air that
+ * would be saturated there has exactly the water that such a surface leaves in it, and anything drier leaves the coil dry, its
+ * total all sensible. `null` where that surface lies below the range of the equations. Throws a `CalcError` for an argument
+ * outside `limits` or a bypass factor that is not from 0 to below 1. EnergyPlus Engineering Reference, single-speed DX coil.
+ */
+export function dryOut(args: DryOutArguments, t?: Trace): DryOut | null {
+  within('dryBulb', args.dryBulb, limits.dryBulb);
+  within('dryAirFlow', args.dryAirFlow, limits.dryAirFlow);
+  within('total', args.total, limits.capacity);
+  within('bypassFactor', args.bypassFactor, [0, 0.999]);
+  within('pressure', args.pressure, limits.pressure);
+  const surface = drySurface(args);
+  if (surface === null) return null;
+  const { apparatusDewPoint, humidityRatio } = surface;
+  const found = wetBulbAt(args.dryBulb, humidityRatio, args.pressure);
+  if (t) traceDryOut(args, apparatusDewPoint, humidityRatio, found, t);
+  return { apparatusDewPoint, wetBulb: found };
+}
+
+/** The surface of a dry coil and the water, kg/kg dry air, that air in balance with it holds; no check of the arguments. */
+export function drySurface({ dryBulb, dryAirFlow, total, bypassFactor, pressure }: DryOutArguments) {
+  const contact = dryAirFlow * (1 - bypassFactor);
+  // The specific heat holds the water that is being looked for: its share is a fiftieth, so that two rounds settle it.
+  let humidityRatio = 0.008;
+  let surface = dryBulb;
+  for (let i = 0; i < 4; i++) {
+    surface = dryBulb - total / (contact * (heatDryAir + heatVapor * humidityRatio));
+    if (!(surface > limits.dewPoint[0])) return null;
+    humidityRatio = saturatedRatio(surface, pressure);
+  }
+  return { apparatusDewPoint: surface, humidityRatio };
+}
+
+/** How near, K, the wet bulb is found at which a coil whose total moves with the wet bulb turns dry. */
+const tolerance = 1e-4;
+
+/**
+ * The wet bulb at which a coil turns dry whose total, W, is a function of the wet bulb: `null` where it never does. A higher
+ * total makes for a lower surface and a lower wet bulb, so that the rounds swing in; each third one goes straight to where the
+ * swings would end.
+ */
+export function dryOutOn(totalAt: (wetBulb: number) => number, args: Omit<DryOutArguments, 'total'>): number | null {
+  const { dryBulb, pressure } = args;
+  const next = (wetBulb: number) => {
+    const surface = drySurface({ ...args, total: totalAt(wetBulb) });
+    return surface ? wetBulbAt(dryBulb, surface.humidityRatio, pressure) : Number.NaN;
+  };
+  let at = dryBulb - 10;
+  for (let i = 0; i < 12; i++) {
+    const first = next(at);
+    if (Math.abs(first - at) < tolerance) return first;
+    const second = next(first);
+    const bend = second - 2 * first + at;
+    at = Math.abs(bend) < 1e-12 ? second : at - (first - at) ** 2 / bend;
+    if (!Number.isFinite(at)) return null;
+  }
+  return at;
+}
+
+function traceDryOut(
+  { dryBulb, dryAirFlow, total, bypassFactor, pressure }: DryOutArguments,
+  surface: number,
+  humidityRatio: number,
+  found: number,
+  t: Trace,
+): void {
+  const b = amount('b', 'fraction', bypassFactor);
+  t({
+    id: 'dryOut.surface',
+    equation: 'tₛ = t₁ − Q/(ṁ·c·(1 − b))',
+    puts: [
+      amount('t₁', 'temperature', dryBulb),
+      amount('Q', 'power', total),
+      amount('ṁ', 'massFlow', dryAirFlow),
+      amount('c', 'specificHeat', heatDryAir + heatVapor * humidityRatio),
+      b,
+    ],
+    gives: amount('tₛ', 'temperature', surface),
+    source: 'coilModel',
+  });
+  t({
+    id: 'dryOut.wetBulb',
+    equation: 't*ₒ = t*(t₁, Wₛ(tₛ, p), p)',
+    puts: [
+      amount('t₁', 'temperature', dryBulb),
+      amount('Wₛ', 'humidityRatio', humidityRatio),
+      amount('p', 'pressure', pressure),
+    ],
+    gives: amount('t*ₒ', 'temperature', found),
+    source: 'coilModel',
+  });
+}
