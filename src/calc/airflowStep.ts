@@ -37,7 +37,7 @@ export function flowFactor(table: RatingTable, dryAirFlow: number | undefined): 
 }
 
 /** The published curve at a ratio of mass flows. */
-function onCurve(ratio: number): number {
+export function onCurve(ratio: number): number {
   return flowCurve.fixed + flowCurve.perFlow * ratio;
 }
 

@@ -43,25 +43,28 @@ describe('a rating from published curves', () => {
     expect(rated(table, point, { beyond: 'refuse' }).total).toBeCloseTo(three.total, 6);
   });
 
-  test.each(sets)('%s, %s: between its points it is the curve within one in a thousand where the coil is wet', (unit, stage) => {
-    const table = genericRating({ ...three, unit, stage });
-    const { capacity, flow } = coolingCurves[`${unit} ${stage as 'one' | 'low' | 'high'}`];
-    const certified = temperatureFactor(capacity, point.enteringWetBulb, point.outdoorDryBulb);
-    const anywhere = fc.record({
-      outdoorDryBulb: fc.double({ min: fromFahrenheit(75), max: fromFahrenheit(115), noNaN: true }),
-      enteringWetBulb: fc.double({ min: fromFahrenheit(64), max: fromFahrenheit(72), noNaN: true }),
-      dryAirFlow: fc.double({ min: 0.7 * 0.68, max: 1.3 * 0.68, noNaN: true }),
-    });
-    fc.assert(
-      fc.property(anywhere, (at) => {
-        const { total } = expectedCapacity(table, { ...point, ...at }, { blowerPower: 0 });
-        const curve =
-          (temperatureFactor(capacity, at.enteringWetBulb, at.outdoorDryBulb) / certified) *
-          (flowFactorOf(flow, at.dryAirFlow / 0.68) / flowFactorOf(flow, 1));
-        expect(Math.abs(total / ((three.total + 400) * curve) - 1)).toBeLessThan(1e-3);
-      }),
-    );
-  });
+  test.each(sets)(
+    '%s, %s: between its points it is the curve within one in a thousand where the coil is wet',
+    (unit, stage) => {
+      const table = genericRating({ ...three, unit, stage });
+      const { capacity, flow } = coolingCurves[`${unit} ${stage as 'one' | 'low' | 'high'}`];
+      const certified = temperatureFactor(capacity, point.enteringWetBulb, point.outdoorDryBulb);
+      const anywhere = fc.record({
+        outdoorDryBulb: fc.double({ min: fromFahrenheit(75), max: fromFahrenheit(115), noNaN: true }),
+        enteringWetBulb: fc.double({ min: fromFahrenheit(64), max: fromFahrenheit(72), noNaN: true }),
+        dryAirFlow: fc.double({ min: 0.7 * 0.68, max: 1.3 * 0.68, noNaN: true }),
+      });
+      fc.assert(
+        fc.property(anywhere, (at) => {
+          const { total } = expectedCapacity(table, { ...point, ...at }, { blowerPower: 0 });
+          const curve =
+            (temperatureFactor(capacity, at.enteringWetBulb, at.outdoorDryBulb) / certified) *
+            (flowFactorOf(flow, at.dryAirFlow / 0.68) / flowFactorOf(flow, 1));
+          expect(Math.abs(total / ((three.total + 400) * curve) - 1)).toBeLessThan(1e-3);
+        }),
+      );
+    },
+  );
 
   test('says how far the sources are apart, more in the corners than at the rating point', () => {
     const table = genericRating(three);
