@@ -72,7 +72,7 @@ export function missingCause(name: string, values: readonly number[], missing: n
   if (missing === 0) return [];
   const average = mean(values);
   const spread = Math.max(leastSpread, Math.max(...values) / average - 1, 1 - Math.min(...values) / average);
-  return [{ name, u: ofLimit(missing * spread), basis: 'definition', shape: 'rectangular' }];
+  return [{ name, u: ofLimit(missing * spread), basis: 'commonPractice', shape: 'rectangular' }];
 }
 
 export function mean(values: readonly number[]): number {

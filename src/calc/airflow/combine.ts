@@ -3,9 +3,11 @@ import type { Airflow } from '../dryAirFlow.ts';
 import { CalcError } from '../errors.ts';
 import { amount } from '../trace.ts';
 import type { Remark, Trace } from '../types.ts';
-import { type DisagreementCode, usualReason } from './disagreement.ts';
-import { type AirflowFound, type AirflowMethod, type AirflowSource, reaching, remark } from './found.ts';
-import { chiSquareAllowed, dot, leastWeights, type Matrix, solve } from './leastSquares.ts';
+import { traceMean } from './combineTrace.ts';
+import { covarianceOf, mergedSources } from './covariance.ts';
+import { type Disagreement, disagreementsOf } from './disagreement.ts';
+import { type AirflowFound, type AirflowMethod, type AirflowSource, remark } from './found.ts';
+import { chiSquareAllowed, dot, leastWeights, solve } from './leastSquares.ts';
 
 /** Why an answer does not count in the mean. */
 export type LeftOut = 'setting' | 'partial' | 'otherSpeed' | 'speedUnsure';
@@ -17,16 +19,6 @@ export interface Weighed {
   /** Standard uncertainty, a fraction. */
   readonly u: number;
   readonly weight: number;
-}
-
-/** Two answers farther apart than their uncertainties, and what usually explains it. */
-export interface Disagreement {
-  readonly high: AirflowMethod;
-  readonly low: AirflowMethod;
-  /** Their difference over the mean, and how many of its standard uncertainties that is. */
-  readonly gap: number;
-  readonly apart: number;
-  readonly usual: DisagreementCode;
 }
 
 /** The mean of several methods, as standard air. */
@@ -48,9 +40,6 @@ export interface CombinedAirflow extends Airflow {
   readonly disagreements: readonly Disagreement[];
   readonly remarks: readonly Remark[];
 }
-
-/** Two figures this many standard uncertainties apart disagree: 95 % of a normal distribution. */
-const farApart = 1.96;
 
 /**
  * Several answers as one: the mean with the least variance, over complete evidence on the cooling speed. Causes of one name are
@@ -92,7 +81,7 @@ export function combineAirflows(answers: readonly AirflowFound[], t?: Trace): Co
     at: 'standard',
     dryAirFlow: mean,
     u,
-    sources: sourcesOf(counted, weights, birge),
+    sources: mergedSources(counted, weights, birge),
     weighed: counted.map((answer, i) => ({
       method: answer.method,
       dryAirFlow: answer.dryAirFlow,
@@ -116,87 +105,8 @@ function reasonToLeaveOut({ evidence, partial, speed }: AirflowFound): LeftOut |
   return partial ? 'partial' : null;
 }
 
-/** Relative covariances: causes of one name move all the answers that have them. */
-function covarianceOf(answers: readonly AirflowFound[]): Matrix {
-  const causes = answers.map(({ sources }) => new Map(sources.map((source) => [source.name, reaching(source)])));
-  return causes.map((one) =>
-    causes.map((other) => {
-      let sum = 0;
-      for (const [name, reach] of one) sum += reach * (other.get(name) ?? 0);
-      return sum;
-    }),
-  );
-}
-
-function sourcesOf(answers: readonly AirflowFound[], weights: readonly number[], birge: number): AirflowSource[] {
-  const merged = new Map<string, AirflowSource>();
-  answers.forEach(({ sources }, i) => {
-    for (const source of sources) {
-      const before = merged.get(source.name);
-      const { u } = before ?? source;
-      const reach = (weights[i] as number) * birge * reaching(source);
-      const airflow = (before?.moves.airflow ?? 0) + reach / u;
-      merged.set(source.name, { ...(before ?? source), moves: { airflow } });
-    }
-  });
-  return [...merged.values()].filter(({ moves }) => moves.airflow !== 0);
-}
-
-function disagreementsOf(
-  answers: readonly AirflowFound[],
-  off: readonly number[],
-  covariance: Matrix,
-): readonly Disagreement[] {
-  const pairs = answers.flatMap((_, i) => answers.slice(i + 1).map((__, k) => [i, i + 1 + k] as const));
-  const found = pairs.map(([i, j]): Disagreement => {
-    const [high, low] = (off[i] as number) >= (off[j] as number) ? [i, j] : [j, i];
-    const gap = (off[high] as number) - (off[low] as number);
-    const u = Math.sqrt(covariance[i]![i]! + covariance[j]![j]! - 2 * covariance[i]![j]!);
-    const [more, less] = [answers[high]!.method, answers[low]!.method];
-    return { high: more, low: less, gap, apart: gap / u, usual: usualReason(more, less) };
-  });
-  return found.filter(({ apart }) => apart > farApart).sort((a, b) => b.apart - a.apart);
-}
-
 function remarksOf(consistent: boolean, birge: number, degreesOfFreedom: number): readonly Remark[] {
   if (degreesOfFreedom === 0) return [remark('oneMethodOnly', 'note')];
   if (!consistent) return [remark('airflowsDisagree', 'doubt', amount('B', 'ratio', birge))];
   return birge > 1 ? [remark('airflowsScatter', 'note', amount('B', 'ratio', birge))] : [];
-}
-
-interface Working {
-  readonly mean: number;
-  readonly chiSquare: number;
-  readonly degreesOfFreedom: number;
-  readonly birge: number;
-  readonly u: number;
-}
-
-function traceMean(answers: readonly AirflowFound[], weights: readonly number[], working: Working, t: Trace): void {
-  const { mean, chiSquare, degreesOfFreedom, birge, u } = working;
-  const flow = amount('ṁ', 'massFlow', mean);
-  t({
-    id: 'airflow.combined.mean',
-    equation: 'ṁ = Σgᵢ·ṁᵢ',
-    puts: answers.flatMap(({ method, dryAirFlow }, i) => [
-      amount(`g(${method})`, 'fraction', weights[i] as number),
-      amount(`ṁ(${method})`, 'massFlow', dryAirFlow),
-    ]),
-    gives: flow,
-    source: 'leastSquares',
-  });
-  t({
-    id: 'airflow.combined.birge',
-    equation: 'B = max(1, √(χ²/ν))',
-    puts: [amount('χ²', 'ratio', chiSquare), amount('ν', 'count', degreesOfFreedom)],
-    gives: amount('B', 'ratio', birge),
-    source: 'birgeRatio',
-  });
-  t({
-    id: 'airflow.combined.uncertainty',
-    equation: 'u = B·√(ΣΣgᵢ·gⱼ·uᵢⱼ)',
-    puts: [amount('B', 'ratio', birge)],
-    gives: amount('u', 'fraction', u),
-    source: 'leastSquares',
-  });
 }

@@ -1,4 +1,5 @@
-import type { AirflowMethod } from './found.ts';
+import type { AirflowFound, AirflowMethod } from './found.ts';
+import type { Matrix } from './leastSquares.ts';
 
 /** What usually explains that one method finds more than another. */
 export type DisagreementCode =
@@ -47,4 +48,34 @@ const reasons: readonly (readonly [high: Who, low: Who, code: DisagreementCode])
 export function usualReason(high: AirflowMethod, low: AirflowMethod): DisagreementCode {
   const fits = (who: Who, method: AirflowMethod) => who === 'any' || who === method;
   return reasons.find(([more, less]) => fits(more, high) && fits(less, low))?.[2] ?? 'noUsualReason';
+}
+
+/** Two answers farther apart than their uncertainties, and what usually explains it. */
+export interface Disagreement {
+  readonly high: AirflowMethod;
+  readonly low: AirflowMethod;
+  /** Their difference over the mean, and how many of its standard uncertainties that is. */
+  readonly gap: number;
+  readonly apart: number;
+  readonly usual: DisagreementCode;
+}
+
+/** Two figures this many standard uncertainties apart disagree: 95 % of a normal distribution. */
+const farApart = 1.96;
+
+/** Every pair that disagrees, the farthest apart first; `off` is each answer over the mean, less one. */
+export function disagreementsOf(
+  answers: readonly AirflowFound[],
+  off: readonly number[],
+  covariance: Matrix,
+): readonly Disagreement[] {
+  const pairs = answers.flatMap((_, i) => answers.slice(i + 1).map((__, k) => [i, i + 1 + k] as const));
+  const found = pairs.map(([i, j]): Disagreement => {
+    const [high, low] = (off[i] as number) >= (off[j] as number) ? [i, j] : [j, i];
+    const gap = (off[high] as number) - (off[low] as number);
+    const u = Math.sqrt(covariance[i]![i]! + covariance[j]![j]! - 2 * covariance[i]![j]!);
+    const [more, less] = [answers[high]!.method, answers[low]!.method];
+    return { high: more, low: less, gap, apart: gap / u, usual: usualReason(more, less) };
+  });
+  return found.filter(({ apart }) => apart > farApart).sort((a, b) => b.apart - a.apart);
 }

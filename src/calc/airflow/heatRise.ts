@@ -2,10 +2,10 @@ import { defaultBlower } from '../blowerHeat.ts';
 import { heatDryAir, heatVapor, standardAirDensity } from '../constants.ts';
 import { CalcError, within } from '../errors.ts';
 import { limits } from '../limits.ts';
-import { amount } from '../trace.ts';
-import type { Amount, Remark, Trace } from '../types.ts';
-import { type AirflowFound, type BlowerSpeed, type Cause, found, ofLimit, remark } from './found.ts';
+import type { Trace } from '../types.ts';
+import { type AirflowFound, type BlowerSpeed, type Cause, found, ofLimit } from './found.ts';
 import { type HeatSource, heatCauses, heatOf } from './heat.ts';
+import { riseRemarks, traceRise, wetting } from './heatRiseSaid.ts';
 import { airflowLimits } from './limits.ts';
 
 /** Where the supply temperature was read: a mean of several shielded points, one shielded point, or in sight of what is hot. */
@@ -44,8 +44,6 @@ const position = {
   electric: { several: 0.03, one: 0.08, inSight: 0.25 },
   fuel: { several: 0.08, one: 0.2, inSight: 0.4 },
 } as const satisfies Record<string, Record<ProbePlace, number>>;
-/** A wet coil lets less air through than a dry one: half-width. Common practice, no source. */
-const wetting = 0.03;
 /** Blowers draw half to one and a half times the default: half-width of its share. Common practice, no source. */
 const blowerSpread = 0.5;
 /** W per kg/s of dry air where nobody measured the blower. */
@@ -90,7 +88,7 @@ export function airflowFromTemperatureRise(test: TemperatureRise, t?: Trace): Te
     { name: 'temperatureRise.dryCoil', u: ofLimit(wetting), basis: 'commonPractice', shape: 'rectangular' },
   ];
   const finding = { method: 'temperatureRise', volumeFlow: flow / standardAirDensity, at: 'standard' } as const;
-  const answer = found({ ...finding, causes, remarks: remarksOf(test, rise), speed: test.speed }, t);
+  const answer = found({ ...finding, causes, remarks: riseRemarks(test, rise), speed: test.speed }, t);
   return { ...answer, heat: source + blower, rise, perKelvin: 1 / rise, dryCoil: true };
 }
 
@@ -116,51 +114,6 @@ function ownHeat(blower: TemperatureRise['blower'], perFlow: number): { fixed: n
 
 function positionCause({ heat, probes }: TemperatureRise): Cause {
   const kind = heat.kind === 'fuel' ? 'fuel' : 'electric';
-  return { name: 'temperatureRise.position', u: position[kind][probes], basis: 'furnacePosition' };
-}
-
-interface Working {
-  readonly source: number;
-  readonly blower: number;
-  readonly rise: number;
-  readonly flow: number;
-}
-
-function traceRise(test: TemperatureRise, { source, blower, rise, flow }: Working, t?: Trace): void {
-  if (!t) return;
-  const difference = amount('Δt', 'temperatureDifference', rise);
-  t({
-    id: 'airflow.temperatureRise.rise',
-    equation: 'Δt = t₂ − t₁',
-    puts: [amount('t₂', 'temperature', test.leavingDryBulb), amount('t₁', 'temperature', test.enteringDryBulb)],
-    gives: difference,
-    source: 'definition',
-  });
-  t({
-    id: 'airflow.temperatureRise.flow',
-    equation: 'ṁ = (Q + qᵦ)/((cₚₐ + cₚᵥ·W)·Δt)',
-    puts: [
-      amount('Q', 'power', source),
-      amount('qᵦ', 'power', blower),
-      amount('cₚₐ', 'specificHeat', heatDryAir),
-      amount('cₚᵥ', 'specificHeat', heatVapor),
-      amount('W', 'humidityRatio', test.humidityRatio),
-      difference,
-    ],
-    gives: amount('ṁ', 'massFlow', flow),
-    source: 'definition',
-  });
-}
-
-function remarksOf({ heat, blower, probes, speed, probeLimit }: TemperatureRise, rise: number): readonly Remark[] {
-  const degree: Amount = amount('u', 'fraction', Math.min(1, probeLimit / rise));
-  return [
-    ...(speed === 'cooling' ? [] : [remark('heatingSpeed', 'doubt')]),
-    ...(probes === 'inSight' ? [remark('probeSeesHeat', 'doubt')] : []),
-    ...(probes === 'one' ? [remark('oneProbePoint', 'doubt', degree)] : []),
-    ...(heat.kind === 'fuel' && heat.efficiencyFrom === 'annual' ? [remark('annualEfficiency', 'doubt')] : []),
-    ...(heat.kind === 'fuel' && heat.efficiencyFrom === 'guessed' ? [remark('guessedEfficiency', 'doubt')] : []),
-    ...(blower === 'assumed' ? [remark('heatBlowerAssumed', 'note')] : []),
-    remark('dryCoilAirflow', 'note', amount('Δ', 'fraction', wetting)),
-  ];
+  const basis = kind === 'fuel' ? 'furnacePosition' : 'commonPractice';
+  return { name: 'temperatureRise.position', u: position[kind][probes], basis };
 }

@@ -1,6 +1,6 @@
 export type { Grid } from './cells.ts';
-export { type CombinedAirflow, combineAirflows, type Disagreement, type LeftOut, type Weighed } from './combine.ts';
-export { type DisagreementCode, usualReason } from './disagreement.ts';
+export { type CombinedAirflow, combineAirflows, type LeftOut, type Weighed } from './combine.ts';
+export { type Disagreement, type DisagreementCode, usualReason } from './disagreement.ts';
 export {
   type DuctPart,
   type DuctPoint,
