@@ -20,6 +20,10 @@ export const source = signal<Source>('own');
 export const system = signal<System>('ip');
 /** False until the kept job has been looked for: nothing may be judged, or said to be missing, before that. */
 export const loaded = signal(false);
+/** The job before and after what was done last, for who takes it back. */
+export const lastEdit = signal<{ readonly before: Job; readonly after: Job; readonly edits: readonly Edit[] } | null>(
+  null,
+);
 /** Edits made before the kept job was there. */
 let early: readonly Edit[] = [];
 /** Whether somebody tried to change the demo. */
@@ -31,12 +35,16 @@ export function edit(...edits: readonly Edit[]): boolean {
     refused.value = true;
     return false;
   }
+  const before = made.value;
+  const after = applyEdits(before, edits);
   batch(() => {
     trial.value = [];
-    made.value = applyEdits(made.value, edits);
+    made.value = after;
+    lastEdit.value = { before, after, edits };
   });
   if (source.value === 'visitor') return true;
-  if (loaded.value) keep(made.value, edits);
+  const told = edits.map((one) => (one.slot === 'tables' ? { ...one, was: before.tables[one.key] } : one));
+  if (loaded.value) keep(after, told);
   else early = [...early, ...edits];
   return true;
 }
@@ -69,7 +77,7 @@ export function show(next: Job, from: Source): void {
   if (typed.length > 0) keep(made.value, typed);
 }
 
-/** Edits made to the same job in another tab: applied here, not kept again. */
-export function merge(edits: readonly Edit[]): void {
-  made.value = applyEdits(made.value, edits);
+/** What another tab did to the same job: done here, not kept again. */
+export function merge(change: (made: Job) => Job): void {
+  made.value = change(made.value);
 }

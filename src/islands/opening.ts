@@ -30,8 +30,10 @@ export function followUnits(): () => void {
 export function follow(): () => void {
   const unfollowUnits = followUnits();
   let stop = () => {};
-  const others = storage().then(({ onEdits }) => {
-    stop = onEdits((id, edits) => source.value === 'own' && id === job.value.id && merge(edits));
+  const others = storage().then(({ onEdits, mergeEdits }) => {
+    stop = onEdits((id, edits) => {
+      if (source.value === 'own' && id === job.value.id) merge((made) => mergeEdits(made, edits));
+    });
   });
   return () => {
     unfollowUnits();

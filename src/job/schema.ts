@@ -98,7 +98,8 @@ function readRecord(value: unknown): ReadJob {
 export function readEdits(value: unknown): readonly Edit[] {
   if (!Array.isArray(value) || !value.every(isEdit)) return [];
   const known = value.filter(({ slot, key }) => slots[slot].includes(key));
-  return readJob(applyEdits(emptyJob('edits'), known)).ok ? known : [];
+  const before = known.map((edit): Edit => (edit.slot === 'tables' ? { ...edit, to: edit.was } : edit));
+  return [known, before].every((edits) => readJob(applyEdits(emptyJob('edits'), edits)).ok) ? known : [];
 }
 
 function isEdit(value: unknown): value is Edit {

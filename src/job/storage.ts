@@ -1,11 +1,13 @@
 /** The jobs kept on this device. Every function answers with a result; storage that is refused is an answer too. */
 import { inOneTransaction, otherVersion, type Shelf, type StorageTrouble } from './database.ts';
-import { applyEdits, emptyJob } from './edit.ts';
+import { emptyJob } from './edit.ts';
+import { mergeEdits } from './mergeTables.ts';
 import { newId } from './newId.ts';
 import { type JobRefusal, readEdits, readJob } from './schema.ts';
 import type { Edit, Job } from './types.ts';
 
 export type { StorageTrouble };
+export { mergeEdits };
 
 export type Saved = { readonly saved: true } | { readonly saved: false; readonly trouble: StorageTrouble };
 
@@ -45,7 +47,7 @@ export async function openJob(): Promise<Opened> {
 
 /**
  * Applies edits to the stored job in one transaction, makes it the open one and tells other tabs, so that two tabs merge by
- * field. Where nothing readable is stored the edits apply to `otherwise`. Never rejects.
+ * field, and tables by row. Where nothing readable is stored the edits apply to `otherwise`. Never rejects.
  */
 export async function saveEdits(id: string, edits: readonly Edit[], otherwise: Job = emptyJob(id)): Promise<Saved> {
   const saved = await inOneTransaction(async (shelf) => {
@@ -55,7 +57,7 @@ export async function saveEdits(id: string, edits: readonly Edit[], otherwise: J
       if (found.reason === 'newer') throw otherVersion();
       await setAside(shelf, stored);
     }
-    await put(shelf, applyEdits(found?.ok === true ? found.job : otherwise, edits));
+    await put(shelf, mergeEdits(found?.ok === true ? found.job : otherwise, edits));
   });
   if (saved.ok) channel()?.postMessage({ id, edits });
   return saved.ok ? { saved: true } : { saved: false, trouble: saved.trouble };

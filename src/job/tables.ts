@@ -23,6 +23,13 @@ export const tableLimits = { columns: 60, rows: 600 } as const;
 /** Tables that hold fewer rows than any table may. */
 export const rowLimits: Readonly<Partial<Record<TableKey, number>>> = { states: 8, processes: 8 };
 
+/** The columns by which a row is known, so that two pages that change a table at once change only rows of it. */
+export const rowKeys: Readonly<Partial<Record<TableKey, readonly string[]>>> = {
+  rating: ['outdoorDryBulb', 'enteringWetBulb', 'block'],
+  states: ['key'],
+  processes: ['key'],
+};
+
 /** The text of a cell by the name of its column; '' where there is none. */
 export function cellText(table: TypedTable, row: readonly string[], column: string): string {
   const index = table.columns.findIndex(({ key }) => key === column);

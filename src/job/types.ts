@@ -65,9 +65,17 @@ export interface Job {
   readonly notes: Readonly<Partial<Record<NoteKey, string>>>;
 }
 
-/** One change of one key; `undefined` clears it. */
+/**
+ * One change of one key; `undefined` clears it. A table may say what it was when it was changed: then rows that the change
+ * leaves alone stay as another page has them.
+ */
 export type Edit =
   | { readonly slot: 'entered'; readonly key: QuantityKey; readonly to: Entered | undefined }
   | { readonly slot: 'chosen'; readonly key: ChoiceKey; readonly to: string | undefined }
-  | { readonly slot: 'tables'; readonly key: TableKey; readonly to: TypedTable | undefined }
+  | {
+      readonly slot: 'tables';
+      readonly key: TableKey;
+      readonly to: TypedTable | undefined;
+      readonly was?: TypedTable | undefined;
+    }
   | { readonly slot: 'notes'; readonly key: NoteKey; readonly to: string | undefined };

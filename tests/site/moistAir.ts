@@ -31,3 +31,18 @@ export async function typeReturn(page: Page, dryBulb = '75', humidity = '50'): P
   await textField(page, 'field-entering.relativeHumidity').fill(humidity);
   await handle(page, 'entering').waitFor();
 }
+
+/** The middle of a handle on the screen. */
+export async function middle(page: Page, key: string): Promise<{ x: number; y: number }> {
+  const box = (await handle(page, key).locator('.air-grip').boundingBox())!;
+  return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+}
+
+/** Drags a point with the mouse, and lets it go. */
+export async function dragBy(page: Page, key: string, dx: number, dy: number): Promise<void> {
+  const at = await middle(page, key);
+  await page.mouse.move(at.x, at.y);
+  await page.mouse.down();
+  await page.mouse.move(at.x + dx, at.y + dy, { steps: 4 });
+  await page.mouse.up();
+}

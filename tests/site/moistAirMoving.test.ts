@@ -1,17 +1,11 @@
 /** Points of the air chart under a mouse, a finger and the keys, and what a drag may touch. */
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { chart, chartOpener, handle, linked, said, textField, typeReturn } from './moistAir.ts';
+import { chart, chartOpener, handle, linked, middle, said, textField, typeReturn } from './moistAir.ts';
 import { keptText, longestTask, phone, ready, useSite } from './support.ts';
 
 const { open, blank } = useSite();
 const openChart = chartOpener(open);
-
-/** The middle of a handle on the screen. */
-async function middle(page: Page, key: string) {
-  const box = (await handle(page, key).locator('.air-grip').boundingBox())!;
-  return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
-}
 
 const frames = (page: Page) =>
   page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => done(null)))));

@@ -22,7 +22,7 @@ export function Handle({ point, frame, svg }: Props) {
   const before = useRef(air);
   const press = (event: KeyboardEvent) => {
     if (event.key === 'Escape') {
-      if (!giveUp()) edit(...editsTo(key, before.current));
+      if (!giveUp() && air !== before.current) edit(...editsTo(key, before.current));
       return;
     }
     const to = stride(event, air, measureOf(key), frame);

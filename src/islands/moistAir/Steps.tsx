@@ -6,7 +6,7 @@ import type { NamedState } from '~/job/states.ts';
 import { Mark } from '~/parts/Mark.tsx';
 import { Step } from '~/parts/Step.tsx';
 import { airChart, processWords, stateWords } from '~/words/en/moistAir.ts';
-import { edit, job, system } from '../jobStore.ts';
+import { edit, job, loaded, system } from '../jobStore.ts';
 import { LateFold } from '../LateFold.tsx';
 import { lazy } from '../lazy.tsx';
 import { capacityText, temperature } from '../show.ts';
@@ -168,7 +168,7 @@ function AddProcess() {
 function Add({ words, onAdd }: { words: string; onAdd: () => void }) {
   return (
     <p class="tools">
-      <button type="button" class="plain-button" onClick={onAdd}>
+      <button type="button" class="plain-button" disabled={!loaded.value} onClick={onAdd}>
         {words}
       </button>
     </p>

@@ -1,6 +1,9 @@
 import type { Family } from '~/charts/moistAir/families.ts';
 import { airChart } from '~/words/en/moistAir.ts';
+import { lazy } from '../lazy.tsx';
 import { families, toggleFamily, view } from './view.ts';
+
+const UndoKey = lazy(() => import('./late/index.ts').then((late) => late.UndoKey));
 
 const shown: readonly Family[] = ['relativeHumidity', 'wetBulb', 'enthalpy', 'specificVolume', 'grid'];
 
@@ -24,6 +27,9 @@ export function Toolbar({ without = [] }: { without?: readonly Family[] }) {
             </button>
           ))}
       </div>
+      <span class="air-undo">
+        <UndoKey />
+      </span>
       <button
         type="button"
         class="plain-button"

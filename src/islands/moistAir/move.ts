@@ -1,4 +1,5 @@
 /** Moving a point: where it goes, what that makes of the job, and the hand that does it. */
+import { batch } from '@preact/signals';
 import type { RefObject } from 'preact';
 import { type AirPoint, airAt, type ChartFrame, xOf, yOf } from '~/charts/moistAir/frame.ts';
 import type { PointKey } from '~/job/processes.ts';
@@ -25,7 +26,7 @@ interface Grip {
   readonly from: readonly [x: number, y: number];
   readonly offset: readonly [x: number, y: number];
   moved: boolean;
-  edits: readonly Edit[];
+  to: AirPoint;
 }
 
 let grip: Grip | null = null;
@@ -65,7 +66,7 @@ export function take(
     from: [event.clientX, event.clientY],
     offset,
     moved: false,
-    edits: [],
+    to: air,
   };
 }
 
@@ -81,18 +82,28 @@ export function follow(event: PointerEvent): void {
     (event.clientY - box.top) * scale + offset[1],
   );
   grip.moved = true;
-  holding.value = key;
-  grip.edits = editsTo(key, spot);
-  if (!tryOut(...grip.edits)) letGo();
+  grip.to = spot;
+  batch(() => {
+    holding.value = key;
+    if (!put(key, spot, tryOut)) letGo();
+  });
 }
 
 /** The hand comes up: what it did becomes one edit. A tap opens the fields of the point. */
 export function drop(event: PointerEvent): void {
   if (!grip || event.pointerId !== grip.pointer) return;
-  const { moved, edits, key } = grip;
+  const { moved, to, key } = grip;
   letGo();
-  if (moved) edit(...edits);
+  if (moved) put(key, to, edit);
   else openStep.value = key;
+}
+
+/** Puts a point to a place of the job as it is without the hand: another page may have changed it meanwhile. */
+function put(key: PointKey, to: AirPoint, how: (...edits: Edit[]) => boolean): boolean {
+  return batch(() => {
+    takeBack();
+    return how(...editsTo(key, to));
+  });
 }
 
 /** Puts the point back to where it was taken. True when there was a hand on it. */

@@ -6,4 +6,5 @@ export { NamedBody } from './NamedBody.tsx';
 export { PointTable } from './PointTable.tsx';
 export { ProcessBody } from './ProcessBody.tsx';
 export { ReadHere } from './ReadHere.tsx';
+export { UndoKey } from './UndoKey.tsx';
 export { Visitor } from './Visitor.tsx';
