@@ -41,16 +41,22 @@ const files = {
     'src/parts/{Field,TextField,Select,Echo,AnswerBar,Choices,Caution}.tsx',
     'src/words/en/{choices,echoes,parts,problems,quantities,sheet,units}.ts',
   ],
-  /** The capacity sheet: its steps, and the measured half of the assessment. */
-  sheet: [
+  /** The measured half of the assessment: the capacity sheet's, and what the air chart fetches for the process of the job. */
+  measured: [
     'src/calc/{facts,hangTogether,measured*,airRemarks,airflowRemarks,blowerHeat,blowerHere,probeSpread,readings}.ts',
-    'src/job/{probeLimits,problems,ratingGrid,ratingHeads,ratingSeries,ratingTable,toTest}.ts',
+    'src/job/{probeLimits,ratingSeries,ratingTable,toTest}.ts',
     'src/islands/store.ts',
+  ],
+  /** The capacity sheet: its steps. */
+  sheet: [
+    'src/job/{problems,ratingGrid,ratingHeads}.ts',
     'src/islands/capacity/{index,model,cells,cellProblem,remarks,Remarks,Answer,StepFrame}.{ts,tsx}',
     'src/islands/capacity/steps/*.tsx',
     'src/words/en/{answer,steps}.ts',
   ],
 };
+
+export const fileNames = Object.keys(files);
 
 /** The path of a module from the root of the project; what a bundler makes up itself has none. */
 export const pathOf = (id) => relative(root, id.replace(/\?.*$/, '')).split(sep).join('/');

@@ -72,12 +72,11 @@ test('two pages with the same chart keep each other’s states, row by row', asy
   await textField(second, 'state-b-dryBulb').waitFor();
   await first.locator('#point-a .step-key').click();
   // What each page does is done before it can have heard of the other's.
-  await Promise.all([
-    textField(first, 'state-a-dryBulb').fill('96'),
-    textField(second, 'state-b-dryBulb').fill('74'),
-    textField(first, 'state-a-humidity').fill('41'),
-    textField(second, 'state-b-humidity').fill('52'),
-  ]);
+  const type = async (page: Page, key: string, dryBulb: string, humidity: string) => {
+    await textField(page, `state-${key}-dryBulb`).fill(dryBulb);
+    await textField(page, `state-${key}-humidity`).fill(humidity);
+  };
+  await Promise.all([type(first, 'a', '96', '41'), type(second, 'b', '74', '52')]);
   for (const page of [first, second]) {
     await expect.poll(() => said(page, 'a')).toBe('96.0 °F, 41.0 %');
     await expect.poll(() => said(page, 'b')).toBe('74.0 °F, 52.0 %');

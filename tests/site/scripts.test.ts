@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { join, posix } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { expect, inject, test } from 'vitest';
+import { fileNames } from '../../src/build/files.mjs';
 import {
   attributes,
   closure,
@@ -95,8 +96,17 @@ test('the capacity sheet starts without the expected half of the assessment', ()
 
 test('a first file of a worksheet is one that the list of files names, or an entry', () => {
   const first = worksheets.flatMap((page) => [...loadedBy(textOf(dist, page))]);
-  const others = first.filter((file) => !/\/(base|chart|air|sheet)\./.test(file)).flatMap((file) => chunks[file] ?? []);
+  const isListed = (file: string) => fileNames.some((name) => file.includes(`/${name}.`));
+  const others = first.filter((file) => !isListed(file)).flatMap((file) => chunks[file] ?? []);
   expect(others.filter((path) => path.startsWith('src/'))).toEqual([]);
+});
+
+test('nothing of the capacity sheet comes to the air chart, not even late', () => {
+  const loads = loadedBy(textOf(dist, 'worksheets/moist-air/index.html'));
+  const all = [...loads, ...[...lateParts(loads)].flatMap((late) => [...closure(dist, [late], loads)])];
+  const sources = all.flatMap((file) => chunks[file] ?? []);
+  expect(sources).toContain('src/islands/jobProcess.ts');
+  expect(sources.filter((path) => path.startsWith('src/islands/capacity/'))).toEqual([]);
 });
 
 test.each(worksheets)('each part of %s that comes late brings at most 40 000 bytes more', (page) => {
