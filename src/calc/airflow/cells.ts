@@ -1,4 +1,4 @@
-import { CalcError, within } from '../errors.ts';
+import { CalcError, type CalcErrorCode, within } from '../errors.ts';
 import { attempt } from '../outcome.ts';
 import type { Problem } from '../types.ts';
 import { type Cause, ofLimit } from './found.ts';
@@ -41,7 +41,10 @@ export function readCells(
   );
   const values = good.flat().filter((value) => value !== null);
   const count = grid.flat().length;
-  if (values.length === 0) throw nothingLeft(name, grid, range, cellName);
+  if (values.length === 0) {
+    const [first] = problems;
+    throw first ? fromProblem(first) : new CalcError('missing', name, 0, 1, Math.max(1, count));
+  }
   return { good, values, problems, missing: 1 - values.length / count };
 }
 
@@ -50,15 +53,9 @@ export function readList(name: string, list: Grid[number], range: readonly [numb
   return readCells(name, [list], range, (_, i) => `${name}.${i}`);
 }
 
-function nothingLeft(name: string, grid: Grid, range: readonly [number, number], cellName: CellName): CalcError {
-  for (const [i, line] of grid.entries()) {
-    for (const [j, value] of line.entries()) {
-      if (value === null) continue;
-      const code = Number.isFinite(value) ? 'outOfRange' : 'notFinite';
-      return new CalcError(code, cellName(i, j), value, range[0], range[1]);
-    }
-  }
-  return new CalcError('missing', name, 0, 1, Math.max(1, grid.flat().length));
+/** The error behind plain data that `toProblem` made. */
+export function fromProblem({ code, quantity, value, min, max }: Problem): CalcError {
+  return new CalcError(code as CalcErrorCode, quantity, value, min, max);
 }
 
 /** Least spread to allow for between cells that were not read. Our choice. */

@@ -31,8 +31,8 @@ const plateauSeen = 0.4;
 const onTheRow = 1e-6;
 
 /**
- * Throws a `CalcError` for a table that cannot be read: `noRows`, `notAscending`, `wrongLength`, or a figure out of range under
- * its name ('fanTable.statics.2', 'fanTable.speeds.0.3': column and row from zero).
+ * Throws a `CalcError` for a table that cannot be read: `noRows`, `notAscending`, `wrongLength`, or a pressure out of range
+ * under its name ('fanTable.statics.2'). The flows of a column are looked at when it is read.
  */
 export function checkFanTable({ statics, speeds }: FanTable): void {
   if (statics.length < 2 || speeds.length === 0) throw new CalcError('noRows', 'fanTable', statics.length, 2, 100);
@@ -47,19 +47,21 @@ export function checkFanTable({ statics, speeds }: FanTable): void {
     if (flows.length !== statics.length) {
       throw new CalcError('wrongLength', `fanTable.speeds.${column}`, flows.length, statics.length, statics.length);
     }
-    flows.forEach((flow, row) => {
-      if (flow !== null) within(`fanTable.speeds.${column}.${row}`, flow, limits.volumeFlow);
-    });
   });
 }
 
-/** The printed rows of one column, from the lowest pressure up. Throws `missing` for a speed that the table does not have. */
+/**
+ * The printed rows of one column, from the lowest pressure up. Throws a `CalcError` `missing` for a speed that the table does
+ * not have, or that of a flow out of range ('fanTable.speeds.0.3': column and row from zero).
+ */
 export function fanColumn({ statics, speeds }: FanTable, speed: number): readonly FanRow[] {
   const flows = speeds[speed]?.flows;
   if (!flows) throw new CalcError('missing', 'speed', speed, 0, speeds.length - 1);
   return statics.flatMap((at, i) => {
     const flow = flows[i];
-    return flow === null || flow === undefined ? [] : [{ static: at, flow }];
+    if (flow === null || flow === undefined) return [];
+    within(`fanTable.speeds.${speed}.${i}`, flow, limits.volumeFlow);
+    return [{ static: at, flow }];
   });
 }
 

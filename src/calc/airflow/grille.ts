@@ -1,7 +1,8 @@
 import { CalcError, within } from '../errors.ts';
+import { attempt } from '../outcome.ts';
 import { amount } from '../trace.ts';
 import type { Problem, Trace } from '../types.ts';
-import { mean, missingCause, readList } from './cells.ts';
+import { fromProblem, mean, missingCause, readList } from './cells.ts';
 import { type AirflowFound, type BlowerSpeed, type Cause, found, ofLimit, remark } from './found.ts';
 import { type AirThere, checkAir } from './instruments.ts';
 import { airflowLimits } from './limits.ts';
@@ -38,14 +39,15 @@ const leaks = 0.05;
 
 /**
  * Airflow by a vane over the return grilles, actual m³/s: mean velocity times face times area factor, summed. A grille without
- * a reading counts as the mean of the others and makes the answer partial; so do bad cells ('grilles.0.readings.3'). Throws a
+ * a reading, or with a size or factor out of range, counts as the mean of the others and makes the answer partial; so do bad cells ('grilles.0.readings.3'). Throws a
  * `CalcError` for no grille, none read, or a size or factor out of range ('grilles.0.areaFactor').
  */
 export function airflowFromGrille({ grilles, factorFrom, air, speed }: GrilleVane, t?: Trace): GrilleVaneFound {
   checkAir(air);
   const each = grilles.map((grille, i) => ofGrille(grille, `grilles.${i}`, t));
   const there = each.filter((one) => one.flow !== null);
-  if (there.length === 0) throw new CalcError('missing', 'grilles', 0, 1, Math.max(1, grilles.length));
+  const problems = each.flatMap((one) => one.problems);
+  if (there.length === 0) throw nothingRead(problems[0], grilles.length);
   const flows = there.map(({ flow }) => flow as number);
   const total = mean(flows) * grilles.length;
   const missing = mean(each.map((one) => one.missing));
@@ -62,9 +64,13 @@ export function airflowFromGrille({ grilles, factorFrom, air, speed }: GrilleVan
     remark('leaksAfterGrille', 'note', amount('u', 'fraction', leaks)),
   ];
   const at = { specificVolume: air.specificVolume };
-  const problems = each.flatMap((one) => one.problems);
   const finding = { method: 'grille', volumeFlow: total, at, causes, remarks, problems, speed } as const;
   return { ...found({ ...finding, partial: missing > 0 }, t), flows: each.map(({ flow }) => flow) };
+}
+
+function nothingRead(problem: Problem | undefined, count: number): CalcError {
+  if (!problem) return new CalcError('missing', 'grilles', 0, 1, Math.max(1, count));
+  return fromProblem(problem);
 }
 
 interface One {
@@ -76,18 +82,25 @@ interface One {
 }
 
 function ofGrille({ readings, width, height, areaFactor }: Grille, name: string, t?: Trace): One {
-  within(`${name}.width`, width, airflowLimits.side);
-  within(`${name}.height`, height, airflowLimits.side);
-  within(`${name}.areaFactor`, areaFactor, airflowLimits.areaFactor);
-  if (readings.every((value) => value === null)) return { flow: null, missing: 1, problems: [], relative: [] };
-  const cells = readList(`${name}.readings`, readings, airflowLimits.velocity);
-  const velocity = mean(cells.values);
+  const checks = [
+    attempt(() => within(`${name}.width`, width, airflowLimits.side)),
+    attempt(() => within(`${name}.height`, height, airflowLimits.side)),
+    attempt(() => within(`${name}.areaFactor`, areaFactor, airflowLimits.areaFactor)),
+  ];
+  const cells = attempt(() => readList(`${name}.readings`, readings, airflowLimits.velocity));
+  const problems = [...checks, cells].flatMap((one) => (one.ok || !one.problem ? [] : [one.problem]));
+  if (!cells.ok || problems.length > 0) {
+    // A grille that nobody has read yet has nothing wrong with it.
+    return { flow: null, missing: 1, problems: problems.filter(({ code }) => code !== 'missing'), relative: [] };
+  }
+  const { values, missing } = cells.value;
+  const velocity = mean(values);
   const face = width * height;
   traceFlow('V̇', velocity, face, t, amount('k', 'ratio', areaFactor));
   return {
     flow: velocity * face * areaFactor,
-    missing: cells.missing,
-    problems: cells.problems,
-    relative: cells.values.map((value) => value / velocity),
+    missing,
+    problems: cells.value.problems,
+    relative: values.map((value) => value / velocity),
   };
 }

@@ -56,8 +56,8 @@ export function leastWeights(covariance: Matrix): readonly number[] {
   }
 }
 
-/** 95 % points of χ² for one to eight degrees of freedom (`chiSquare`). */
-const points = [3.841, 5.991, 7.815, 9.488, 11.07, 12.592, 14.067, 15.507] as const;
+/** 95 % points of χ² for one to seven degrees of freedom (`chiSquare`). */
+const points = [3.841, 5.991, 7.815, 9.488, 11.07, 12.592, 14.067] as const;
 
 /** The most that χ² comes to nineteen times in twenty where nothing is wrong; nothing for no degree of freedom. */
 export function chiSquareAllowed(degreesOfFreedom: number): number {

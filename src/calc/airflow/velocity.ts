@@ -83,7 +83,7 @@ export function traceVelocity(
   t({
     id: 'airflow.meanVelocity',
     equation: 'w̄ = Σw/n',
-    puts: [amount('n', 'count', mean.count)],
+    puts: [amount('Σw', 'velocity', mean.velocity * mean.count), amount('n', 'count', mean.count)],
     gives: amount('w̄', 'velocity', mean.velocity),
     source: 'traverseRules',
   });

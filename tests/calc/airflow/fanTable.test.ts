@@ -130,6 +130,12 @@ describe('airflowFromFanTable', () => {
     expect(errorOf(() => airflowFromFanTable({ ...reading, ...change }))).toEqual(error);
   });
 
+  test('a bad figure in a column that does not run stops nothing', () => {
+    const other = { name: 'other', flows: [0.5, -1, 0.4, 0.3, 0.2] };
+    const answer = airflowFromFanTable({ ...reading, table: { ...fanTable, speeds: [fanTable.speeds[0]!, other] } });
+    expect(answer.columns).toEqual([expect.closeTo(0.595, 9), null]);
+  });
+
   test('a printed row beside a gap is read all the same', () => {
     const gapped: FanTable = { ...fanTable, speeds: [{ name: 'one', flows: [0.6, null, 0.5, 0.4, 0.3] }] };
     expect(fanFlowAt(gapped, 0, 0.5 * inchOfWater).flow).toBeCloseTo(0.5, 12);

@@ -189,6 +189,9 @@ describe('airflowFromGrille', () => {
     expect([bad.partial, bad.flows]).toEqual([true, [expect.closeTo(0.42, 12)]]);
     const two = airflowFromGrille({ ...vane, grilles: [one!, { ...one!, readings: [null] }] });
     expect([two.volumeFlow, two.flows[1], two.partial]).toEqual([expect.closeTo(0.84, 12), null, true]);
+    const odd = airflowFromGrille({ ...vane, grilles: [one!, { ...one!, areaFactor: 70 }] });
+    expect(odd.problems.map(({ quantity }) => quantity)).toEqual(['grilles.1.areaFactor']);
+    expect([odd.volumeFlow, odd.partial]).toEqual([expect.closeTo(0.84, 12), true]);
   });
 
   test.each([
