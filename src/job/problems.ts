@@ -21,10 +21,10 @@ export interface FieldProblem {
 const places = ['entering', 'leaving'] as const;
 
 /**
- * The problems of the fields in use: a humidity of the kind that is not asked for is kept, and not judged; what is asked on the
- * airflow sheet is judged there.
+ * The problems of the fields in use: a humidity of the kind that is not asked for is kept, and not judged; nor are cells where
+ * `grid` is null; what is asked on the airflow sheet is judged there.
  */
-export function fieldProblems(job: Job, grid: RatingGrid): readonly FieldProblem[] {
+export function fieldProblems(job: Job, grid: RatingGrid | null): readonly FieldProblem[] {
   const here = measuredHere(job);
   const fields = (Object.keys(quantities) as QuantityKey[])
     .filter((key) => isUsed(job, key))
@@ -45,8 +45,8 @@ function isUsed(job: Job, key: QuantityKey): boolean {
   return key !== 'rating.airflowSecond' || chosen(job, 'rating.blocks') === 'two';
 }
 
-function gridProblems(grid: RatingGrid): readonly FieldProblem[] {
-  if (grid.state === 'waiting') return [];
+function gridProblems(grid: RatingGrid | null): readonly FieldProblem[] {
+  if (grid === null || grid.state === 'waiting') return [];
   const heads = [...grid.outdoors, ...grid.wetBulbs].filter(({ problem }) => problem === 'equal');
   const [first, second] = grid.airflows;
   const sameAirflow = first?.state === 'read' && second?.state === 'read' && first.si === second.si;

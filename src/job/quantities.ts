@@ -179,6 +179,16 @@ export const quantities = {
     possible: inTons(0.1, 40),
     article: 'makers-table',
   },
+  'rating.power': {
+    kind: 'power',
+    symbol: 'P',
+    ip: 'kw',
+    si: 'kw',
+    decimals: { ip: 2, si: 2 },
+    usual: [300, 9000],
+    possible: [50, 80e3],
+    article: 'makers-table',
+  },
   line: {
     kind: 'fraction',
     symbol: 'L',

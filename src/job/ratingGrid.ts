@@ -81,7 +81,7 @@ export function ratingGrid(job: Job, system: System = systemOf(job)): RatingGrid
 }
 
 /** Entering wet bulb, °C, measured or from the humidity; or the fields that it waits for. */
-function wetBulbEntering(job: Job): number | readonly QuantityKey[] {
+export function wetBulbEntering(job: Job): number | readonly QuantityKey[] {
   const { dryBulb, relativeHumidity, wetBulb } = meanReading(job, 'entering');
   if (wetBulb !== null) return wetBulb;
   if (dryBulb !== null && relativeHumidity !== null) {

@@ -1,6 +1,7 @@
 /**
  * Tables that a person may fill in, with their columns. Rows are texts as typed; a column of words counts as `count`.
  * 'states' and 'processes' are those of the air chart; a process names its states by their keys.
+ * 'ratingSheet' is a whole table of the maker, its cells as pasted; a sensible column in a fraction or per cent is a share of the total.
  * In 'rating' the first three columns name the place of a figure: °C to 1e-6 and the number of the airflow block, 1 or 2.
  */
 import { airflowTables } from './airflow/tables.ts';
@@ -10,6 +11,9 @@ const readingColumns = ['time', 'probe', 'dryBulb', 'relativeHumidity', 'wetBulb
 
 export const tables = {
   rating: ['outdoorDryBulb', 'enteringWetBulb', 'block', 'total', 'sensible'],
+  ratingSheet: ['outdoorDryBulb', 'enteringWetBulb', 'enteringDryBulb', 'airflow', 'total', 'sensible', 'power'],
+  /** The maker's factors on the figures of that table, for other airflows. */
+  ratingAirflow: ['airflow', 'total', 'sensible'],
   'entering.readings': readingColumns,
   'leaving.readings': readingColumns,
   states: ['key', 'name', 'dryBulb', 'relativeHumidity', 'wetBulb', 'dewPoint', 'humidityRatio'],
@@ -19,9 +23,14 @@ export const tables = {
 
 export type TableKey = keyof typeof tables;
 
-export const tableLimits = { columns: 60, rows: 600 } as const;
-/** Tables that hold fewer rows than any table may. */
-export const rowLimits: Readonly<Partial<Record<TableKey, number>>> = { states: 8, processes: 8 };
+/** `sheetRows`: of a whole rating table, which may be longer than any other. */
+export const tableLimits = { columns: 60, rows: 600, sheetRows: 1500 } as const;
+/** Tables that hold fewer or more rows than others may. */
+export const rowLimits: Readonly<Partial<Record<TableKey, number>>> = {
+  states: 8,
+  processes: 8,
+  ratingSheet: tableLimits.sheetRows,
+};
 
 /** The columns by which a row is known, so that two pages that change a table at once change only rows of it. */
 export const rowKeys: Readonly<Partial<Record<TableKey, readonly string[]>>> = {

@@ -4,16 +4,17 @@ import type { GenericStage, RatingRow, Test } from '../calc/types.ts';
 import { chosen } from './choices.ts';
 import { entered, siOf } from './entered.ts';
 import type { Grid, RatingGrid } from './ratingGrid.ts';
+import { sheetMultipliers, sheetRowsHere, usesSheet } from './ratingSheet.ts';
 import type { Job } from './types.ts';
 
 type Rating = NonNullable<Test['rating']>;
 
 export function ratingIn(job: Job, grid: RatingGrid): Test['rating'] {
   const from = chosen(job, 'rating.from') === 'generic' ? 'generic' : 'table';
-  if (from === 'table' && grid.state === 'waiting') return null;
+  const rows = from === 'generic' ? [] : usesSheet(job) ? sheetRowsHere(job) : gridRows(job, grid);
+  if (rows === null) return null;
   return {
-    rows:
-      grid.state === 'waiting' || from === 'generic' ? [] : usableBlocks(grid).flatMap((b) => blockRows(job, grid, b)),
+    rows,
     basis: chosen(job, 'rating.basis') ?? 'unsure',
     blowerPower: entered(job, 'rating.blowerPower'),
     beyond: chosen(job, 'rating.beyond') ?? 'refuse',
@@ -22,10 +23,15 @@ export function ratingIn(job: Job, grid: RatingGrid): Test['rating'] {
     generic: genericIn(job),
     multipliers: {
       ...noMultipliers,
+      ...(usesSheet(job) ? { airflow: sheetMultipliers(job) } : {}),
       indoorMatch: entered(job, 'rating.indoorMatch'),
       lineLength: entered(job, 'rating.lineLength'),
     },
   };
+}
+
+function gridRows(job: Job, grid: RatingGrid): readonly RatingRow[] | null {
+  return grid.state === 'waiting' ? null : usableBlocks(grid).flatMap((block) => blockRows(job, grid, block));
 }
 
 /** The stage under test: a two-stage machine is tested at its high stage. Unsaid, it follows from how full speed was known. */

@@ -6,6 +6,7 @@ import { entered } from './entered.ts';
 import { probeLimit } from './probeLimits.ts';
 import { type FieldProblem, fieldProblems } from './problems.ts';
 import { ratingGrid } from './ratingGrid.ts';
+import { usesSheet } from './ratingSheet.ts';
 import { meanReading, measuredHere } from './readings.ts';
 import { ratingIn } from './toRating.ts';
 import type { Job } from './types.ts';
@@ -79,7 +80,7 @@ export function toTest(job: Job, find: FindAirflow | null = null): ToTest {
   };
   if (test.rating !== null && said(job, 'rating.basis') === null) assumed.push('rating.basis');
   for (const what of measuredHere(job)) if (probeLimit(job, what).assumed) assumed.push(`probeLimits.${what}`);
-  return { test, problems: fieldProblems(job, grid), assumed };
+  return { test, problems: fieldProblems(job, usesSheet(job) ? null : grid), assumed };
 }
 
 /** Whether the airflow is the one found on its own sheet. The typed one is kept beside it. */

@@ -69,6 +69,7 @@ export const quantityWords: Readonly<Record<QuantityKey, QuantityWords>> = {
   },
   'rating.total': { name: 'Total', inSentence: 'total in the table' },
   'rating.sensible': { name: 'Sensible', inSentence: 'sensible in the table' },
+  'rating.power': { name: 'Power', inSentence: 'power in the table' },
   line: { name: 'The line', inSentence: 'the line', hint: 'Our choice is 90 %. Agree on it before you read.' },
   'sideBySide.dryBulb': {
     name: 'Temperature, supply probe minus return probe',
