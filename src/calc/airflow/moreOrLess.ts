@@ -18,6 +18,8 @@ export interface AtAirflow {
   readonly total: number;
   readonly sensible: number | null;
   readonly sensibleHeatRatio: number | null;
+  /** How far the total may be out by what its steps admit: relative half-width, roots of squares; `null` where none is stated. */
+  readonly band: number | null;
   readonly source: SourceKey;
 }
 
@@ -40,11 +42,13 @@ export function atOtherAirflows(
   const stands = makers || table.axes.dryAirFlow.length > 0;
   const seaLevelFlow = (conditions.dryAirFlow * standardPressureAtSeaLevel) / pressure;
   const here = stands ? table : { ...table, axes: { ...table.axes, dryAirFlow: [seaLevelFlow] } };
+  const source = sourceOf(table, makers);
   return factors.map((factor) =>
     attempt(() => {
       const dryAirFlow = factor * conditions.dryAirFlow;
-      const { total, sensible } = expectedCapacity(here, { ...conditions, dryAirFlow }, installation);
-      return answer(factor, dryAirFlow, total, sensible, makers ? 'makersTable' : 'flowCurve');
+      const { total, sensible, derates } = expectedCapacity(here, { ...conditions, dryAirFlow }, installation);
+      const band = Math.hypot(...derates.map((step) => step.band));
+      return { ...answer(factor, dryAirFlow, total, sensible), band, source };
     }),
   );
 }
@@ -69,18 +73,17 @@ export function atOtherAirflowsByCoil(
       if (factor < least || factor > most) throw new CalcError('outsideTable', 'factor', factor, least, most);
       const total = duty.total * onCurve(factor);
       const air = leavingAir({ ...duty, dryAirFlow, total }, bypassAtFlow(bypassFactor, factor));
-      return answer(factor, dryAirFlow, total, air?.sensible ?? null, 'coilModel');
+      return { ...answer(factor, dryAirFlow, total, air?.sensible ?? null), band: null, source: 'coilModel' as const };
     }),
   );
 }
 
-function answer(
-  factor: number,
-  dryAirFlow: number,
-  total: number,
-  sensible: number | null,
-  source: SourceKey,
-): AtAirflow {
+function sourceOf({ from }: RatingTable, makers: boolean): SourceKey {
+  if (from === 'generic') return 'genericCurves';
+  return makers ? 'makersTable' : 'flowCurve';
+}
+
+function answer(factor: number, dryAirFlow: number, total: number, sensible: number | null) {
   const most = sensible === null ? null : Math.min(sensible, total);
-  return { factor, dryAirFlow, total, sensible: most, sensibleHeatRatio: most === null ? null : most / total, source };
+  return { factor, dryAirFlow, total, sensible: most, sensibleHeatRatio: most === null ? null : most / total };
 }

@@ -5,6 +5,7 @@ import {
   atOtherAirflowsByCoil,
   type DuctSystem,
   ductSystem,
+  genericRating,
   moistAir,
   partlyShut,
   ratingTable,
@@ -45,6 +46,22 @@ describe('atOtherAirflows', () => {
       'outsideTable',
     ]);
     expect(answers[0]).toMatchObject({ value: { source: 'makersTable' } });
+  });
+
+  test('a rating from published curves answers with its own factors and its band', () => {
+    const table = genericRating({
+      total: 10000,
+      basis: 'gross',
+      blowerPower: 0,
+      unit: 'airConditioner',
+      stage: 'one',
+    });
+    const dryAirFlow = table.axes.dryAirFlow[0]!;
+    const [less, same] = atOtherAirflows(table, { ...conditions, dryAirFlow }, noBlower, [0.8, 1]);
+    const total = (one: typeof less) => (one?.ok ? one.value.total : Number.NaN);
+    // NREL/TP-5500-56354: 0.96431 at 0.8 of the air mass flow, one speed (known: second-hand).
+    expect(total(less) / total(same)).toBeCloseTo(0.96431, 3);
+    expect(less).toMatchObject({ value: { source: 'genericCurves', band: expect.any(Number) } });
   });
 
   test('without sensible figures there is no ratio', () => {
