@@ -1,12 +1,15 @@
+import { blowerDefaults } from './blowerDefaults.ts';
 import { standardVolumeFlow } from './dryAirFlow.ts';
 import { within } from './errors.ts';
 import { limits } from './limits.ts';
 import { amount } from './trace.ts';
-import type { RatingTable, Trace } from './types.ts';
+import type { BlowerKind, RatingTable, Trace } from './types.ts';
 import { cubicFootPerMinute } from './units.ts';
 
-/** The blower to assume where nobody has measured one: W, and the flow of standard air that goes with it, m³/s. */
-export const defaultBlower = { power: 365, volumeFlow: 1000 * cubicFootPerMinute } as const;
+/** The flow of standard air that the defaults are stated for, m³/s. */
+const statedFlow = 1000 * cubicFootPerMinute;
+/** The blower to assume where nothing at all is known of it: W, and the flow of standard air that goes with it, m³/s. */
+export const defaultBlower = { power: blowerDefaults.ratedCoilOnly.power, volumeFlow: statedFlow } as const;
 
 /**
  * Heat that a blower adds to the air, W: all of its electrical power (W) ends in the air stream, the motor stands in it.
@@ -25,24 +28,26 @@ export function blowerHeat({ power }: { readonly power: number }, t?: Trace): nu
 }
 
 /**
- * Blower power to assume where it is not known, W, from the dry-air flow (kg/s): 365 W per 1000 scfm (773 W per m³/s of
- * standard air), the default of coil-only ratings. Blowers in the field draw 0.18 to 0.5 W/cfm, so a measured power is worth
- * having. Source: EnergyPlus Engineering Reference, which credits AHRI 210/240 and 340/360.
+ * Blower power to assume where it is not known, W, from the dry-air flow (kg/s) and the kind of blower. Without a kind: 365 W
+ * per 1000 scfm (773 W per m³/s of standard air), the default of coil-only ratings (EnergyPlus Engineering Reference, which
+ * credits AHRI 210/240 and 340/360). Blowers in the field draw from half to one and a half times as much, so a measured power
+ * is worth having.
  */
-export function defaultBlowerPower(dryAirFlow: number, t?: Trace): number {
+export function defaultBlowerPower(dryAirFlow: number, kind: BlowerKind = 'ratedCoilOnly', t?: Trace): number {
   within('dryAirFlow', dryAirFlow, limits.dryAirFlow);
+  const stated = blowerDefaults[kind] ?? blowerDefaults.ratedCoilOnly;
   const volumeFlow = standardVolumeFlow(dryAirFlow);
-  const power = (defaultBlower.power * volumeFlow) / defaultBlower.volumeFlow;
+  const power = (stated.power * volumeFlow) / statedFlow;
   t?.({
     id: 'blowerHeat.default',
     equation: 'Pᵦ = P₀·V̇/V̇₀',
     puts: [
-      amount('P₀', 'power', defaultBlower.power),
+      amount('P₀', 'power', stated.power),
       amount('V̇', 'volumeFlow', volumeFlow),
-      amount('V̇₀', 'volumeFlow', defaultBlower.volumeFlow),
+      amount('V̇₀', 'volumeFlow', statedFlow),
     ],
     gives: amount('Pᵦ', 'power', power),
-    source: 'blowerDefault',
+    source: stated.source,
   });
   return power;
 }

@@ -1,5 +1,5 @@
 import { defaultBlowerPower } from './blowerHeat.ts';
-import { blowerHere } from './blowerHere.ts';
+import { blowerHere, kindOf } from './blowerHere.ts';
 import { given } from './readings.ts';
 import { prefixed } from './trace.ts';
 import type { RatingConditions, Test, Trace } from './types.ts';
@@ -11,12 +11,12 @@ export interface Blowers {
   /** Inside the rating. */
   readonly inside: number;
   /** Which of the two nobody has given. */
-  readonly assumed: 'none' | 'here' | 'inside' | 'both';
+  readonly assumed: 'none' | 'here' | 'inside' | 'both' | 'bothByKind';
 }
 
 /**
- * Both blowers. Where only one is known the other is the default for its airflow. Where neither is known both are taken
- * equal, so that in a net table they cancel and nothing is corrected. A gross table has none inside.
+ * Both blowers. Where only one is known the other is the default for its airflow. Where neither is known and nobody knows their
+ * kinds, both are taken equal, so that in a net table they cancel and nothing is corrected. A gross table has none inside.
  */
 export function blowersOf(test: Test, conditions: Pick<RatingConditions, 'dryAirFlow'>, t?: Trace): Blowers {
   const dryAirFlow = conditions.dryAirFlow ?? null;
@@ -25,7 +25,9 @@ export function blowersOf(test: Test, conditions: Pick<RatingConditions, 'dryAir
   const rating = test.rating;
   if (rating?.basis === 'gross') return { here, inside: 0, assumed: known ? 'none' : 'here' };
   if (given(rating?.blowerPower)) return { here, inside: rating.blowerPower, assumed: known ? 'none' : 'here' };
-  if (!known) return { here, inside: here, assumed: 'both' };
-  const stated = rating?.rows[0]?.dryAirFlow ?? dryAirFlow;
-  return { here, inside: stated === null ? 0 : defaultBlowerPower(stated, prefixed(t, 'rating')), assumed: 'inside' };
+  const kindKnown = given(test.blower.kind) || given(rating?.blowerKind);
+  if (!known && !kindKnown) return { here, inside: here, assumed: 'both' };
+  const stated = rating?.rows[0]?.dryAirFlow ?? rating?.generic?.dryAirFlow ?? dryAirFlow;
+  const inside = stated === null ? 0 : defaultBlowerPower(stated, kindOf(rating?.blowerKind), prefixed(t, 'rating'));
+  return { here, inside, assumed: known ? 'inside' : 'bothByKind' };
 }

@@ -120,7 +120,8 @@ function needsFlow({ rating, blower }: Test): boolean {
   if (!rating) return false;
   if (rating.from === 'generic' || rating.rows.some(({ dryAirFlow }) => given(dryAirFlow))) return true;
   const bothUnknown = !given(rating.blowerPower) && !given(blower.power);
-  const cancels = rating.basis === 'net' && bothUnknown;
+  const kindKnown = given(rating.blowerKind) || given(blower.kind);
+  const cancels = rating.basis === 'net' && bothUnknown && !kindKnown;
   return !cancels && (!given(blower.power) || (rating.basis !== 'gross' && !given(rating.blowerPower)));
 }
 

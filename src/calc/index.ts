@@ -10,6 +10,7 @@ export { coolingCurves, flowFactorOf, temperatureFactor } from './coolingCurves.
 export { dewPoint } from './dewPoint.ts';
 export { type Airflow, dryAirFlow, standardVolumeFlow } from './dryAirFlow.ts';
 export { type DryOut, type DryOutArguments, dryOut } from './dryOut.ts';
+export { atticTemperatures, type DuctRun, type Ducts, ductGain } from './ductGain.ts';
 export { enhancementFactor } from './enhancement.ts';
 export { enthalpy } from './enthalpy.ts';
 export { CalcError, type CalcErrorCode, toProblem, within } from './errors.ts';

@@ -44,7 +44,7 @@ function beyondAxis({ rating, expected }: Facts, axis: Axis): readonly Amount[] 
 const bandOf = ({ derates }: Expectation, cause: DerateCause): number =>
   derates.find((derate) => derate.cause === cause)?.band ?? 0;
 
-function blowerRule(code: string, assumed: 'here' | 'inside' | 'both'): Rule {
+function blowerRule(code: string, assumed: 'here' | 'inside' | 'both' | 'bothByKind'): Rule {
   return {
     code,
     weight: 'note',
@@ -52,7 +52,9 @@ function blowerRule(code: string, assumed: 'here' | 'inside' | 'both'): Rule {
     amounts: ({ rating, flow }) => {
       if (!rating || !flow || rating.blowers.assumed !== assumed) return null;
       const { here, inside } = rating.blowers;
-      return [assumed === 'inside' ? amount('Pᵣ', 'power', inside) : amount('Pᵦ', 'power', here)];
+      const own = amount('Pᵦ', 'power', here);
+      const rated = amount('Pᵣ', 'power', inside);
+      return assumed === 'inside' ? [rated] : assumed === 'bothByKind' ? [own, rated] : [own];
     },
   };
 }
@@ -141,6 +143,8 @@ export const ratingRules: readonly Rule[] = [
   blowerRule('blowerAssumed', 'here'),
   // The blower power inside the rating is the default for its airflow.
   blowerRule('ratingBlowerAssumed', 'inside'),
+  // Both are defaults, each by its own kind.
+  blowerRule('blowersByKind', 'bothByKind'),
   // Nobody knows either: taken equal, so nothing is corrected.
   blowerRule('blowersTakenEqual', 'both'),
   {

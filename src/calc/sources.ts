@@ -79,6 +79,26 @@ const works = {
       'EnergyPlus Engineering Reference: 773.3 W per m³/s of air (365 W per 1000 scfm) where the blower is not known, credited there to AHRI 210/240 and 340/360.',
     known: 'read',
   },
+  blowerSeer2: {
+    citation:
+      '10 CFR 430 subpart B appendix M1, equations 3.3: 441 W per 1000 scfm for ordinary coil-only ratings, 406 W for mobile homes and where space is short. Recalled; the equations were found there without their figures.',
+    known: 'memory',
+  },
+  blowerField: {
+    citation:
+      'Defaults of open building-energy models (an NREL building-stock model and the RESNET blower model): in the field 0.5 W/cfm for a permanent-split motor, 0.375 for an electronically commutated one, 0.18 in ducted mini-splits; inside ratings 0.25, and 0.281 at the 0.5 in. w.c. of ratings since 2023.',
+    known: 'read',
+  },
+  ductStandard: {
+    citation:
+      'ANSI/ASHRAE Standard 152, equations 6-23 and 6-25: delivery effectiveness of ducts in cooling, as carried by an open building-energy library. Of the correction for regain only its first term is used: what comes back of what was lost, 0.10 from an attic.',
+    known: 'second-hand',
+  },
+  atticTemperatures: {
+    citation:
+      'ACCA Manual J, 8th edition, figure A12-14: attic temperatures at cooling design conditions, as carried by an open building-energy library.',
+    known: 'second-hand',
+  },
   ratingConditions: {
     citation:
       '10 CFR 430 subpart B appendix M1, cooling test A: air entering the indoor coil at 80 °F dry bulb and 67 °F wet bulb, the outdoor coil at 95 °F.',

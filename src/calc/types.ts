@@ -187,6 +187,17 @@ export interface LineSetFactor {
 export type GenericUnit = 'airConditioner' | 'heatPump';
 export type GenericStage = 'one' | 'low' | 'high' | 'variable';
 
+/** Kinds of blower for which a power can be assumed: inside a rating, by its era, or in the field, by its motor. */
+export type BlowerKind =
+  | 'ratedCoilOnly'
+  | 'ratedCoilOnlySeer2'
+  | 'ratedMobileHomeSeer2'
+  | 'ratedWithBlower'
+  | 'ratedWithBlowerSeer2'
+  | 'permanentSplit'
+  | 'electronic'
+  | 'ductedMiniSplit';
+
 /** A probe's reading; a value not given yet is `null`. Humidity is given as relative humidity or as wet bulb. */
 export interface AirReading {
   readonly dryBulb: number | null;
@@ -219,6 +230,8 @@ export interface Test {
     readonly basis: Basis | 'unsure';
     /** `null`: not known; the rating's blower is then taken to be like this system's. */
     readonly blowerPower: number | null;
+    /** What to assume it by where it is not known; `null`: nothing is known of it. */
+    readonly blowerKind: BlowerKind | null;
     readonly beyond: 'refuse' | 'extend';
     /** `generic`: published curves through `certified` stand for the table, and `rows` are not read. */
     readonly from: 'table' | 'generic';
@@ -233,7 +246,12 @@ export interface Test {
     } | null;
     readonly multipliers: Multipliers;
   } | null;
-  readonly blower: { readonly place: BlowerPlace; readonly power: number | null };
+  readonly blower: {
+    readonly place: BlowerPlace;
+    readonly power: number | null;
+    /** What to assume the power by where it is not known; `null`: nothing is known of the motor. */
+    readonly kind: BlowerKind | null;
+  };
   /** The size on the nameplate, W. */
   readonly nominalCapacity: number | null;
   /** The share of the expectation agreed on before the test, a fraction. */

@@ -24,6 +24,7 @@ export const choices = {
   'equipment.kind': { values: ['airHandler', 'furnaceCoil', 'packaged', 'ductedMiniSplit'] },
   'equipment.stages': { values: ['one', 'two', 'variable'] },
   'equipment.heatPump': { values: ['yes', 'no'], assumed: 'no' },
+  'blower.motor': { values: ['permanentSplit', 'electronic', 'unsure'] },
   'blower.place': { values: ['before coil', 'after coil', 'outside probes'] },
   certifiedMatch: { values: ['yes', 'no', 'unsure'] },
   filter: { values: ['clean', 'dirty', 'unsure'] },
@@ -34,6 +35,7 @@ export const choices = {
   /** Wet bulbs of the maker's rows: 57 62 67 72 °F, 59 63 67 71 °F, 15 17 19 21 23 °C, 14 16 18 19 20 22 24 °C, or typed. */
   'rating.series': { values: ['57', '59', '15', '14', 'other'] },
   'rating.basis': { values: ['net', 'gross', 'unsure'], assumed: 'unsure' },
+  'rating.era': { values: ['seer', 'seer2', 'unsure'] },
   'rating.unit': { values: ['btuh', 'kw', 'ton'] },
   'rating.withSensible': { values: ['yes', 'no'], assumed: 'no' },
   'rating.blocks': { values: ['one', 'two'], assumed: 'one' },

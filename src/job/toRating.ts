@@ -1,6 +1,7 @@
 /** The rating of a test: the rows that were typed, or what published curves have to be told in their place. */
 import { noMultipliers, standardAirDensity } from '../calc/index.ts';
 import type { GenericStage, RatingRow, Test } from '../calc/types.ts';
+import { blowerKindRated } from './blowerKinds.ts';
 import { chosen } from './choices.ts';
 import { entered, siOf } from './entered.ts';
 import type { Grid, RatingGrid } from './ratingGrid.ts';
@@ -17,6 +18,7 @@ export function ratingIn(job: Job, grid: RatingGrid): Test['rating'] {
     rows,
     basis: chosen(job, 'rating.basis') ?? 'unsure',
     blowerPower: entered(job, 'rating.blowerPower'),
+    blowerKind: blowerKindRated(job),
     beyond: chosen(job, 'rating.beyond') ?? 'refuse',
     from,
     certified: entered(job, 'rating.certified'),

@@ -1,6 +1,7 @@
 /** The one place where what was typed becomes a test in SI. Nothing is rounded, and no measurement becomes another. */
 import { standardVolumeFlow } from '../calc/dryAirFlow.ts';
 import type { Outcome, Test } from '../calc/types.ts';
+import { blowerKindHere } from './blowerKinds.ts';
 import { airflowMethods, blowerPlaces, chosen, said } from './choices.ts';
 import { entered } from './entered.ts';
 import { probeLimit } from './probeLimits.ts';
@@ -69,6 +70,7 @@ export function toTest(job: Job, find: FindAirflow | null = null): ToTest {
     blower: {
       place: orAssumed(said(job, 'blower.place'), blowerPlaces[equipment ?? 'airHandler'], 'blower.place'),
       power: entered(job, 'blower.power'),
+      kind: blowerKindHere(job),
     },
     nominalCapacity: entered(job, 'nominalCapacity'),
     line: orAssumed(entered(job, 'line'), usualLine, 'line'),

@@ -32,7 +32,7 @@ const empty: Test = {
   outdoorDryBulb: null,
   fullSpeed: null,
   rating: null,
-  blower: { place: 'after coil', power: null },
+  blower: { place: 'after coil', power: null, kind: null },
   nominalCapacity: null,
 };
 
@@ -136,7 +136,7 @@ describe('assess, on bad values', () => {
     ],
     [
       'a blower power below zero',
-      { blower: { place: 'after coil', power: -1 } },
+      { blower: { place: 'after coil', power: -1, kind: null } },
       'measured',
       'outOfRange',
       'blower.power',
@@ -222,7 +222,7 @@ describe('net and gross', () => {
   });
 
   test('take the own blower off a load measured without it', () => {
-    const { measured, ratio } = assess({ ...wholeTest, blower: { place: 'outside probes', power: 430 } });
+    const { measured, ratio } = assess({ ...wholeTest, blower: { place: 'outside probes', power: 430, kind: null } });
     expect(value(measured).basis).toBe('gross');
     expect(value(ratio).measured).toBeCloseTo(value(measured).total - 430, 9);
   });
@@ -230,10 +230,10 @@ describe('net and gross', () => {
   test('are not corrected in a net table when nobody knows a blower', () => {
     const { expected, remarks } = assess({
       ...withRating({ blowerPower: null }),
-      blower: { place: 'after coil', power: null },
+      blower: { place: 'after coil', power: null, kind: null },
     });
     const printed = value(
-      assess({ ...withRating({ blowerPower: 0 }), blower: { place: 'after coil', power: 0 } }).expected,
+      assess({ ...withRating({ blowerPower: 0 }), blower: { place: 'after coil', power: 0, kind: null } }).expected,
     );
     expect(value(expected).total).toBeCloseTo(printed.total, 9);
     expect(remarks.map(({ code }) => code)).toEqual(['blowersTakenEqual']);
@@ -296,8 +296,9 @@ test('a barometer on the spot outranks the height', () => {
 
 test('every result opens into steps that end in it, and the two states can be told apart', () => {
   const steps: Step[] = [];
-  const out = assess({ ...wholeTest, altitude: 500, blower: { place: 'outside probes', power: null } }, (step) =>
-    steps.push(step),
+  const out = assess(
+    { ...wholeTest, altitude: 500, blower: { place: 'outside probes', power: null, kind: null } },
+    (step) => steps.push(step),
   );
   const given = new Map(steps.map(({ id, gives }) => [id, gives.value]));
   const own = steps.map(({ id }) => id).filter((id) => !id.includes('moistAir'));

@@ -66,7 +66,7 @@ const cases: readonly (readonly [string, Partial<Test>, readonly string[]])[] = 
     {
       leaving: air(37.5, 0.95),
       airflow: { ...wholeTest.airflow, volumeFlow: 0.25 },
-      blower: { place: 'after coil', power: 50 },
+      blower: { place: 'after coil', power: 50, kind: null },
     },
     ['frost', 'airflowPerTon'],
   ],
@@ -75,7 +75,7 @@ const cases: readonly (readonly [string, Partial<Test>, readonly string[]])[] = 
     {
       leaving: air(34, 0.7),
       airflow: { ...wholeTest.airflow, volumeFlow: 0.2 },
-      blower: { place: 'after coil', power: 50 },
+      blower: { place: 'after coil', power: 50, kind: null },
     },
     ['frost', 'supplyDry', 'airflowPerTon'],
   ],
@@ -90,12 +90,20 @@ const cases: readonly (readonly [string, Partial<Test>, readonly string[]])[] = 
     ['outsideTable'],
   ],
   ['a table nobody knows the basis of', withRating({ basis: 'unsure' }), ['basisUnknown']],
-  ['an own blower nobody knows', { blower: { place: 'after coil', power: null } }, ['blowerAssumed']],
+  ['an own blower nobody knows', { blower: { place: 'after coil', power: null, kind: null } }, ['blowerAssumed']],
   ['a blower of the rating nobody knows', withRating({ blowerPower: null }), ['ratingBlowerAssumed']],
   [
     'two blowers nobody knows',
-    { ...withRating({ blowerPower: null }), blower: { place: 'after coil', power: null } },
+    { ...withRating({ blowerPower: null }), blower: { place: 'after coil', power: null, kind: null } },
     ['blowersTakenEqual'],
+  ],
+  [
+    'two blowers nobody knows but by their kinds',
+    {
+      ...withRating({ blowerPower: null, blowerKind: 'ratedWithBlower' }),
+      blower: { place: 'after coil', power: null, kind: 'permanentSplit' },
+    },
+    ['blowersByKind'],
   ],
   ['a table of a bigger machine', { nominalCapacity: 42000 * btuPerHour }, ['nominalMismatch']],
   [

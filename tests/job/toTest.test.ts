@@ -32,13 +32,14 @@ test('the demo is this test', () => {
         rows: [row(85, 62, 1200, 32.9), row(95, 62, 1200, 31.3), row(85, 67, 1200, 35.0), row(95, 67, 1200, 33.2)],
         basis: 'net',
         blowerPower: 300,
+        blowerKind: null,
         beyond: 'refuse',
         from: 'table',
         certified: null,
         generic: { unit: 'airConditioner', stage: 'one', dryAirFlow: null },
         multipliers: { airflow: [], indoorMatch: null, lineLength: null },
       },
-      blower: { place: 'after coil', power: 430 },
+      blower: { place: 'after coil', power: 430, kind: null },
       nominalCapacity: close(36 * thousandBtu),
       line: close(0.9),
       probeLimits: { dryBulb: 0.5, relativeHumidity: 0.03, wetBulb: 0.5 },
@@ -67,7 +68,7 @@ test('an empty job is a test of nothing, with everything assumed that can be', (
       outdoorDryBulb: null,
       fullSpeed: null,
       rating: null,
-      blower: { place: 'after coil', power: null },
+      blower: { place: 'after coil', power: null, kind: null },
       nominalCapacity: null,
       line: 0.9,
       probeLimits: { dryBulb: 0.5, relativeHumidity: 0.03, wetBulb: 0.5 },
@@ -283,4 +284,56 @@ test('a job means the same whatever the order of its edits', () => {
   );
   const backwards = applyEdits({ ...demoJob, entered: {} }, edits.reverse());
   expect(toTest(backwards)).toEqual(toTest(demoJob));
+});
+
+describe('what stands in for a table', () => {
+  const said = (chosen: Job['chosen'], typed: Parameters<typeof jobWith>[0] = {}) =>
+    toTest(jobWith(typed, chosen)).test;
+
+  test('is the certified capacity and what the published curves have to be told', () => {
+    const { rating } = said(
+      { 'rating.from': 'generic', 'equipment.stages': 'two', 'equipment.heatPump': 'yes' },
+      { 'rating.certified': ['34.6', 'mbh'], 'rating.certifiedAirflow': ['1150', 'cfm'] },
+    );
+    expect(rating).toMatchObject({
+      from: 'generic',
+      rows: [],
+      certified: close(34.6 * thousandBtu),
+      generic: { unit: 'heatPump', stage: 'high', dryAirFlow: close(1150 * cfm * 1.2014) },
+    });
+  });
+
+  test.each([
+    [{ 'equipment.stages': 'one' }, 'one'],
+    [{ 'equipment.stages': 'variable' }, 'variable'],
+    [{ 'equipment.stages': 'variable', fullSpeed: 'oneSpeed' }, 'variable'],
+    [{ fullSpeed: 'oneSpeed' }, 'one'],
+    [{ fullSpeed: 'highStage' }, 'high'],
+    [{ fullSpeed: 'held' }, undefined],
+    [{}, undefined],
+  ])('knows the stage from %o', (chosen, stage) => {
+    expect(said({ 'rating.from': 'generic', ...chosen }).rating?.generic?.stage).toBe(stage);
+  });
+
+  test('takes a maker’s factors as they are typed', () => {
+    const { rating } = said(
+      { 'rating.from': 'generic' },
+      { 'rating.indoorMatch': ['0.97', 'fraction'], 'rating.lineLength': ['0.985', 'fraction'] },
+    );
+    expect(rating?.multipliers).toEqual({ airflow: [], indoorMatch: 0.97, lineLength: 0.985 });
+  });
+});
+
+describe('the blowers that nobody has measured', () => {
+  test.each([
+    [{ 'blower.motor': 'electronic' }, 'electronic', null],
+    [{ 'blower.motor': 'unsure', 'equipment.kind': 'ductedMiniSplit' }, 'ductedMiniSplit', null],
+    [{ 'rating.era': 'seer2', 'equipment.kind': 'furnaceCoil' }, null, 'ratedCoilOnlySeer2'],
+    [{ 'rating.era': 'seer', 'equipment.kind': 'airHandler' }, null, 'ratedWithBlower'],
+    [{ 'rating.era': 'seer' }, null, null],
+    [{ 'rating.era': 'unsure', 'equipment.kind': 'packaged' }, null, null],
+  ])('are of the kinds that %o says', (chosen, here, rated) => {
+    const made = toTest(jobWith({}, { 'rating.from': 'generic', ...chosen })).test;
+    expect([made.blower.kind, made.rating?.blowerKind]).toEqual([here, rated]);
+  });
 });

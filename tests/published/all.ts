@@ -5,6 +5,8 @@ import * as atmosphere from './atmosphere.ts';
 import type { Check } from './check.ts';
 import * as coil from './coil.ts';
 import * as commonPractice from './commonPractice.ts';
+import * as coolingCurves from './coolingCurves.ts';
+import * as ducts from './ducts.ts';
 import * as enhancement from './enhancement.ts';
 import * as factors from './factors.ts';
 import * as goldenJobs from './goldenJobs.ts';
@@ -12,12 +14,14 @@ import * as handbookExamples from './handbookExamples.ts';
 import * as handbookTables from './handbookTables.ts';
 import * as lines from './lines.ts';
 import { type NotOurs, notOurs } from './notOurs.ts';
+import * as otherModels from './otherModels.ts';
 import * as otherStates from './otherStates.ts';
 import * as processes from './processes.ts';
 import * as realGas from './realGas.ts';
 import * as realGasStates from './realGasStates.ts';
 import * as refrigerants from './refrigerants.ts';
 import * as saturation from './saturation.ts';
+import * as thinAir from './thinAir.ts';
 
 export const published = {
   saturation: saturation.checks,
@@ -32,6 +36,10 @@ export const published = {
   coil: coil.checks,
   airflow: airflow.checks,
   airflowCurve: airflowCurve.checks,
+  coolingCurves: coolingCurves.checks,
+  otherModels: otherModels.checks,
+  thinAir: thinAir.checks,
+  ducts: ducts.checks,
   processes: processes.checks,
   goldenJobs: goldenJobs.checks,
   refrigerants: refrigerants.checks,
@@ -46,6 +54,9 @@ export const leftOut: readonly NotOurs[] = [
   ...notOurs,
   ...airflow.notOurs,
   ...coil.notOurs,
+  ...coolingCurves.notOurs,
+  ...otherModels.notOurs,
+  ...thinAir.notOurs,
   ...goldenJobs.notOurs,
   ...lines.notOurs,
 ];

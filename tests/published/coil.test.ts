@@ -5,7 +5,7 @@ import * as goldenJobs from './goldenJobs.ts';
 
 test('every coil figure is either checked or left out with a reason', () => {
   expect(coilRows.length).toBe(68);
-  expect(checks.length).toBe(58);
+  expect(checks.length).toBe(63);
   expect(checks.length + notOurs.length).toBe(coilRows.length);
   for (const { what, why } of notOurs) expect(why, what).not.toBe('');
 });

@@ -13,6 +13,7 @@ import {
   expectedCapacity,
   fahrenheitDegree,
   fromFahrenheit,
+  genericRating,
   heatVapor,
   heatWater,
   leavingAir,
@@ -130,6 +131,8 @@ const ours: Readonly<Record<string, Figure>> = {
   'ADP/BF model: operating bypass factor': (i) => operating(i).bypassFactor,
   'ADP/BF model: operating ADP': (i) => toFahrenheit(operating(i).air.apparatusDewPoint),
   'ADP/BF model: operating SHR': (i) => operating(i).air.sensible / operating(i).total,
+  'ADP/BF model: capacity factor': curveFactor,
+  'ADP/BF model: capacity factor of a dry coil': curveFactor,
   'blower heat by default': (i) => defaultBlowerPower(standardFlow(i)) / btuPerHour,
   'net from gross capacity': (i) =>
     through(at(i, 'total'), at(i, 'total'), 'gross', 0, at(i, 'blowerHeat') * btuPerHour).total / btuPerHour,
@@ -161,12 +164,30 @@ function ip(air: MoistAir): number {
   return (air.enthalpy - zero - liquid * air.humidityRatio) / btuPerPound;
 }
 
+/** The heat pump of the model rows: 3 tons at 400 cfm a ton and 0.75 sensible, from its published curve. */
+function curveFactor(i: Inputs): number {
+  const dryAirFlow = standardFlow(ratedInputs);
+  const table = genericRating({
+    total: ratedTotal,
+    basis: 'gross',
+    blowerPower: 0,
+    unit: 'heatPump',
+    stage: 'one',
+    dryAirFlow,
+    sensibleHeatRatio: 0.75,
+  });
+  const conditions = {
+    outdoorDryBulb: fromFahrenheit(at(i, 'outdoor')),
+    enteringWetBulb: fromFahrenheit(at(i, 'enteringWetBulb')),
+    enteringDryBulb: fromFahrenheit(at(i, 'entering')),
+    dryAirFlow: (i.flowRatio ?? 1) * dryAirFlow,
+  };
+  return expectedCapacity(table, conditions, { blowerPower: 0 }).total / ratedTotal;
+}
+
 const reasons: Readonly<Record<string, string>> = {
   'latent heat boiling': 'water boils far above what a coil sees: Eq. 30 and 33 are not meant for 212 °F',
   'condensate per latent ton': 'arithmetic on a latent heat of the trade; nothing here works with that figure',
-  'ADP/BF model: capacity factor': 'a published cooling curve; only its result goes into the coil model here',
-  'ADP/BF model: capacity factor of a dry coil':
-    'a published cooling curve; only its result goes into the coil model here',
 };
 
 const isOurs = ({ quantity }: CoilRow) => quantity in ours;

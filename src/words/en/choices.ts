@@ -61,6 +61,10 @@ export const choiceWords = {
     ask: 'Is the blower’s heat already taken off?',
     options: { net: 'Yes (net)', gross: 'No (gross)', unsure: 'It doesn’t say' },
   },
+  'rating.era': {
+    ask: 'Which rating is on the label?',
+    options: { seer: 'SEER', seer2: 'SEER2', unsure: 'Not sure' },
+  },
   'rating.unit': {
     ask: 'The table is printed in',
     options: { btuh: 'Btu/h or MBh', kw: 'kW', ton: 'tons' },
@@ -79,6 +83,10 @@ export const choiceWords = {
     options: { one: 'One', two: 'Two', variable: 'Variable speed' },
   },
   'equipment.heatPump': { ask: 'Is it a heat pump?', options: { yes: 'Yes', no: 'No, cooling only' } },
+  'blower.motor': {
+    ask: 'What motor drives it?',
+    options: { permanentSplit: 'An ordinary one (PSC)', electronic: 'An electronic one (ECM)', unsure: 'Not sure' },
+  },
   'blower.place': {
     ask: 'Where is the blower?',
     options: {

@@ -122,6 +122,10 @@ const rating: Readonly<Record<string, RemarkWords>> = {
     say: (power) =>
       `The blower inside the rating is not known: ${power} is assumed, the rating’s default for this airflow.`,
   },
+  blowersByKind: {
+    say: (here, inside) =>
+      `Neither blower’s power is known: ${here} is assumed for this one and ${inside} inside the rating, each by its kind.`,
+  },
   blowersTakenEqual: {
     say: () =>
       'Neither this blower’s power nor the rating’s is known: they are taken to be alike, and nothing is corrected.',
