@@ -1,5 +1,6 @@
+import { ratioAt, saturatedVapor } from './humidityRatio.ts';
 import { limits } from './limits.ts';
-import { saturatedRatio, saturatedRatioSlope } from './saturatedAir.ts';
+import { saturatedRatio, slopeOfVapor } from './saturatedAir.ts';
 
 /** What a coil does to the air: °C, kg/kg dry air, Pa. Blower heat is not part of it. */
 export interface CoilProcess {
@@ -37,8 +38,9 @@ export function apparatus(process: CoilProcess): Apparatus | null {
   if (saturatedRatio(t2, p) * (1 + rounding) < W2) return null;
   let t = t2;
   for (let i = 0; i < 60; i++) {
-    const steeper = saturatedRatioSlope(t, p) - slope;
-    const gap = saturatedRatio(t, p) - (W2 - slope * (t2 - t));
+    const pw = saturatedVapor(t, p);
+    const steeper = slopeOfVapor(pw, t, p) - slope;
+    const gap = ratioAt(pw, p) - (W2 - slope * (t2 - t));
     if (Math.abs(gap) < 1e-15) break;
     if (steeper <= 0) return null;
     const step = gap / steeper;

@@ -42,8 +42,7 @@ export interface Budget {
 }
 
 /** Net capacity here over net capacity that this system should have here and now. */
-export interface Ratio {
-  readonly value: number;
+export interface Ratio extends Budget {
   readonly measured: number;
   readonly expected: number;
 }

@@ -48,7 +48,9 @@ export type CalcErrorCode =
   /** No surface takes this share of sensible heat at this airflow. */
   | 'noSurface'
   /** Lies where the printed table has no figure. */
-  | 'hole';
+  | 'hole'
+  /** Hardly any draw around the readings is a state that can be. */
+  | 'hardlyPossible';
 
 /** The words of a code: "above saturation". */
 const spelled = (code: CalcErrorCode) => code.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);

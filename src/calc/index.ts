@@ -5,6 +5,16 @@ export { standardPressure } from './atmosphere.ts';
 export { blowerHeat, blowerInside, defaultBlower, defaultBlowerPower } from './blowerHeat.ts';
 export { type CoilReadings, coilLoad, coilProcess } from './coilLoad.ts';
 export { bypassAtFlow, type CoilDuty, type LeavingAir, leavingAir, ratedApparatus } from './coilModel.ts';
+export { budget, type Model } from './confidence/budget.ts';
+export { type Conformance, conformance, type Measured } from './confidence/conformance.ts';
+export { probeClasses } from './confidence/defaults.ts';
+export { type Simulated, type SimulateOptions, simulate } from './confidence/simulate.ts';
+export {
+  type Drawn,
+  type DrawOptions,
+  type SimulatedAssessment,
+  simulateAssessment,
+} from './confidence/simulateAssessment.ts';
 export * from './constants.ts';
 export { coolingCurves, flowFactorOf, temperatureFactor } from './coolingCurves.ts';
 export { dewPoint } from './dewPoint.ts';

@@ -10,9 +10,11 @@ import { type Facts, type Rule, ranked, remarksBy } from './facts.ts';
 import { hangTogether } from './hangTogether.ts';
 import { flowOf, type MeasuredFlow } from './measuredFlow.ts';
 import { measuredLoad } from './measuredLoad.ts';
+import { noRanges } from './measuredRanges.ts';
 import { attempt, type Failure, orNull, waitingFor } from './outcome.ts';
 import { probeSpread } from './probeSpread.ts';
 import { airOf, pressureOf } from './readings.ts';
+import { corrected } from './sideBySide.ts';
 import type { Assessment, CoilLoad, MoistAir, Outcome, Test, Trace } from './types.ts';
 
 /** The parts that `assess` goes on from. */
@@ -75,13 +77,15 @@ export function measuredPart(measured: Measured, facts: Facts) {
  * The assessment as far as it goes without the rating: its other parts are not there and wait for nothing that could be
  * named. Never throws. `assess` gives the same, and the rest.
  */
-export function assessMeasured(test: Test): Assessment {
+export function assessMeasured(read: Test): Assessment {
   return neverThrowing(() => {
+    const test = corrected(read);
     const measured = measure(test);
     const facts = measuredFacts(test, measured);
     const rest = waitingFor();
+    const none = { ranges: noRanges, improvements: [] };
     const remarks = ranked(remarksBy(measuredRules, facts));
-    return { ...measuredPart(measured, facts), expected: rest, ratio: rest, verdict: rest, remarks };
+    return { ...measuredPart(measured, facts), expected: rest, ratio: rest, verdict: rest, ...none, remarks };
   });
 }
 
@@ -93,6 +97,13 @@ export function neverThrowing(work: () => Assessment): Assessment {
     const problem = { code: 'unreadable', quantity: 'test', value: 0, min: 0, max: 0 };
     const none: Failure = { ok: false, waiting: [], problem };
     const parts = { entering: none, leaving: none, measured: none, expected: none, ratio: none, verdict: none };
-    return { pressure: standardPressureAtSeaLevel, ...parts, checks: [], remarks: [] };
+    return {
+      pressure: standardPressureAtSeaLevel,
+      ...parts,
+      ranges: noRanges,
+      improvements: [],
+      checks: [],
+      remarks: [],
+    };
   }
 }

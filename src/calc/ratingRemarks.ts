@@ -14,8 +14,6 @@ const nearPoint = 0.3;
 const nominalGap = 0.15;
 /** Flow that far from the block's makes the published flow curve matter by 2 %. Our choice. */
 const blockGap = 0.1;
-/** No system makes that much more than its rating; the readings say more than it can. Our choice. */
-const mostItCanMake = 1.1;
 /** A band by altitude that is worth a word. Our choice. */
 const leastAltitudeBand = 0.01;
 
@@ -153,15 +151,5 @@ export const ratingRules: readonly Rule[] = [
     weight: 'stop',
     about: 'outdoors',
     amounts: ({ test: { fullSpeed } }) => (fullSpeed === 'unsure' ? [] : null),
-  },
-  {
-    // Airflow overstated, a cold spot at the supply probe, the wrong row or stage come first.
-    code: 'higherThanItCanMake',
-    weight: 'stop',
-    about: 'test',
-    amounts: ({ ratio }) =>
-      ratio && ratio.value > mostItCanMake
-        ? [amount('r', 'fraction', ratio.value), amount('rₕ', 'fraction', mostItCanMake)]
-        : null,
   },
 ];

@@ -1,6 +1,13 @@
 import { failureOf } from './outcome.ts';
 import { amount } from './trace.ts';
-import type { CoilLoad, Expectation, Outcome, Ratio, Trace } from './types.ts';
+import type { CoilLoad, Expectation, Outcome, Trace } from './types.ts';
+
+/** The ratio before its range is worked out. */
+export interface BareRatio {
+  readonly value: number;
+  readonly measured: number;
+  readonly expected: number;
+}
 
 /**
  * Net capacity measured over net capacity to expect. A load measured without the blower (gross) has this system's own blower
@@ -11,7 +18,7 @@ export function ratioOf(
   expected: Outcome<Expectation>,
   blower: number,
   t?: Trace,
-): Outcome<Ratio> {
+): Outcome<BareRatio> {
   if (!measured.ok || !expected.ok) return failureOf(measured, expected);
   const net = netOf(measured.value, blower, t);
   const value = net / expected.value.total;

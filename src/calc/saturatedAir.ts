@@ -10,9 +10,8 @@ export function saturatedRatio(t: number, p: number): number {
   return ratioAt(saturatedVapor(t, p), p);
 }
 
-/** Its slope, 1/K: Eq. 20 differentiated. */
-export function saturatedRatioSlope(t: number, p: number): number {
-  const pw = saturatedVapor(t, p);
+/** Its slope, 1/K, with the vapour pressure at t in Pa: Eq. 20 differentiated. */
+export function slopeOfVapor(pw: number, t: number, p: number): number {
   const slope = pw * (logCurveSlope(t) + factorSlope(t, p) / factor(t, p));
   return (massRatio * p * slope) / (p - pw) ** 2;
 }
@@ -24,8 +23,9 @@ export function saturatedRatioSlope(t: number, p: number): number {
 export function saturationTemperature(h: number, p: number, from: number): number | null {
   let t = from;
   for (let i = 0; i < 60; i++) {
-    const W = saturatedRatio(t, p);
-    const slope = heatDryAir + heatVapor * W + (vaporEnthalpy + heatVapor * t) * saturatedRatioSlope(t, p);
+    const pw = saturatedVapor(t, p);
+    const W = ratioAt(pw, p);
+    const slope = heatDryAir + heatVapor * W + (vaporEnthalpy + heatVapor * t) * slopeOfVapor(pw, t, p);
     const step = (enthalpyAt(t, W) - h) / slope;
     t -= step;
     if (!(t > limits.dewPoint[0])) return null;

@@ -4,6 +4,7 @@
  * it, worked out from a read equation, recalled, or a habit of the trade for which no source is claimed.
  */
 import { airflowWorks } from './airflow/works.ts';
+import { confidenceWorks } from './confidence/works.ts';
 import { type SourceKey, sourceLabels } from './sourceLabels.ts';
 
 export type { SourceKey };
@@ -193,6 +194,7 @@ const works = {
     known: 'read',
   },
   ...airflowWorks,
+  ...confidenceWorks,
   makersTable: {
     citation: 'The expanded ratings of the equipment at hand, as typed from its data sheet.',
     known: 'read',

@@ -3,10 +3,10 @@
  * every value whole. Temperatures in °C, pressures in Pa, humidity ratios in kg/kg dry air, enthalpies in J/kg dry air,
  * volume flows in m³/s, mass flows in kg/s of dry air, powers in W; fractions, never percent. `null` is a value not given.
  */
-import type { Ratio, Verdict } from './confidenceTypes.ts';
+import type { ErrorSource, SideBySide, TestInput } from './confidenceTypes.ts';
 import type { SourceKey } from './sources.ts';
-import type { Amount, Kind, Outcome } from './workingTypes.ts';
 
+export type * from './assessmentTypes.ts';
 export type * from './confidenceTypes.ts';
 export type * from './workingTypes.ts';
 
@@ -217,6 +217,10 @@ export interface Test {
     readonly volumeFlow: number | null;
     readonly place: AirflowPlace;
     readonly kind: AirflowKind;
+    /** Half-width as a fraction of the figure; `null`: the usual one. */
+    readonly limit: number | null;
+    /** The causes of error of an airflow that was found by a method worked out here; they outrank the limit. */
+    readonly sources: readonly ErrorSource<'airflow'>[] | null;
   };
   /** Height above sea level, m; `null` counts as sea level. */
   readonly altitude: number | null;
@@ -262,42 +266,12 @@ export interface Test {
     readonly relativeHumidity: number;
     readonly wetBulb: number;
   };
-}
-
-export interface Remark {
-  readonly code: string;
-  /** `stop` withholds the verdict, `doubt` asks for a look, `note` is good to know. */
-  readonly weight: 'stop' | 'doubt' | 'note';
-  /** The part of the test that it is about: a step of the sheet can show it there. */
-  readonly about: 'entering' | 'leaving' | 'airflow' | 'outdoors' | 'rating' | 'test';
-  readonly amounts: readonly Amount[];
-}
-
-/** One of the figures that should agree with the others, with the range that is usual. */
-export interface Check {
-  readonly code:
-    | 'airflowPerCapacity'
-    | 'temperatureDrop'
-    | 'supplyHumidity'
-    | 'condensate'
-    | 'apparatusDewPoint'
-    | 'bypassFactor';
-  readonly kind: Kind;
-  readonly value: number | null;
-  readonly usual: readonly [number, number];
-  readonly source: SourceKey;
-}
-
-/** Everything that can be said of a test. */
-export interface Assessment {
-  /** Pressure that the test was worked out at, Pa. */
-  readonly pressure: number;
-  readonly entering: Outcome<MoistAir>;
-  readonly leaving: Outcome<MoistAir>;
-  readonly measured: Outcome<CoilLoad>;
-  readonly expected: Outcome<Expectation>;
-  readonly ratio: Outcome<Ratio>;
-  readonly verdict: Outcome<Verdict>;
-  readonly checks: readonly Check[];
-  readonly remarks: readonly Remark[];
+  /** What the two probes showed in one air; `null`: nobody looked. Both readings are corrected by it. */
+  readonly sideBySide: SideBySide | null;
+  /** Dry bulbs at the points of the supply plane whose mean is the leaving reading; none or one: it was read at one point. */
+  readonly supplyPoints: readonly number[];
+  /** Errors found in the readings themselves: the scatter of a log's means. */
+  readonly scatter: readonly ErrorSource<TestInput>[];
+  /** The chance on either side of a range: 0.9, or 0.95 for disputes. */
+  readonly confidence: number;
 }

@@ -1,6 +1,6 @@
 /** The one place where what was typed becomes a test in SI. Nothing is rounded, and no measurement becomes another. */
 import { standardVolumeFlow } from '../calc/dryAirFlow.ts';
-import type { Outcome, Test } from '../calc/types.ts';
+import type { ErrorSource, Outcome, Test } from '../calc/types.ts';
 import { blowerKindHere } from './blowerKinds.ts';
 import { airflowMethods, blowerPlaces, chosen, said } from './choices.ts';
 import { entered } from './entered.ts';
@@ -32,9 +32,13 @@ export interface ToTest {
 
 /** The line until one is agreed on. Our choice. */
 export const usualLine = 0.9;
+/** The chance on either side of a range until another is asked for: nine in ten. */
+const usualConfidence = 0.9;
 
 /** Works out the airflow that the airflow sheet finds. It is fetched by those who need it: see `airflow/find.ts`. */
-export type FindAirflow = (job: Job) => Outcome<{ readonly dryAirFlow: number }>;
+export type FindAirflow = (
+  job: Job,
+) => Outcome<{ readonly dryAirFlow: number; readonly sources: readonly ErrorSource<'airflow'>[] }>;
 
 /**
  * The test that a job describes; an empty or a bad field is `null` in it. Without `find` an airflow that is found on its own
@@ -61,6 +65,8 @@ export function toTest(job: Job, find: FindAirflow | null = null): ToTest {
           volumeFlow: entered(job, 'airflow.volumeFlow'),
           place: orAssumed(said(job, 'airflow.place'), method.place, 'airflow.place'),
           kind: orAssumed(said(job, 'airflow.kind'), method.kind, 'airflow.kind'),
+          limit: method.limit,
+          sources: null,
         },
     altitude,
     barometer,
@@ -79,6 +85,10 @@ export function toTest(job: Job, find: FindAirflow | null = null): ToTest {
       relativeHumidity: probeLimit(job, 'relativeHumidity').si,
       wetBulb: probeLimit(job, 'wetBulb').si,
     },
+    sideBySide: null,
+    supplyPoints: [],
+    scatter: [],
+    confidence: usualConfidence,
   };
   if (test.rating !== null && said(job, 'rating.basis') === null) assumed.push('rating.basis');
   for (const what of measuredHere(job)) if (probeLimit(job, what).assumed) assumed.push(`probeLimits.${what}`);
@@ -94,5 +104,11 @@ export function isFound(job: Job): boolean {
 function foundIn(job: Job, find: FindAirflow | null): Test['airflow'] {
   const found = find?.(job);
   const volumeFlow = found?.ok ? standardVolumeFlow(found.value.dryAirFlow) : null;
-  return { volumeFlow, place: 'entering', kind: 'standard' };
+  return {
+    volumeFlow,
+    place: 'entering',
+    kind: 'standard',
+    limit: null,
+    sources: found?.ok ? found.value.sources : null,
+  };
 }

@@ -24,6 +24,8 @@ export const hostile = fc.record({
   entering: fc.oneof(reading, fc.constant(wholeTest.entering)),
   leaving: fc.oneof(reading, fc.constant(wholeTest.leaving)),
   airflow: fc.record({
+    limit: number,
+    sources: fc.constant(null),
     volumeFlow: fc.oneof(number, fc.constant(0.5)),
     place: fc.constantFrom('entering', 'leaving', 'unsure', 'nowhere'),
     kind: fc.constantFrom('actual', 'standard', 'unsure', ''),
@@ -59,8 +61,30 @@ export const hostile = fc.record({
   blower: fc.record({
     place: fc.constantFrom('before coil', 'after coil', 'outside probes', 'attic'),
     power: fc.oneof(number, fc.constant(400)),
+    kind: fc.constant(null),
   }),
   nominalCapacity: number,
   line: number,
   probeLimits: fc.record({ dryBulb: number, relativeHumidity: number, wetBulb: number }),
+  sideBySide: fc.option(
+    fc.record({
+      returnAir: fc.record({ dryBulb: number, humidity: number, scatter: fc.constant(null) }),
+      supplyAir: fc.option(fc.record({ dryBulb: number, humidity: number, scatter: fc.constant(null) })),
+      reference: fc.constantFrom('neither', 'entering', 'leaving', 'both'),
+      drift: fc.option(fc.record({ dryBulb: number, humidity: number })),
+      shared: fc.option(fc.record({ dryBulb: number, humidity: number })),
+    }),
+  ),
+  supplyPoints: fc.array(number, { maxLength: 3 }),
+  scatter: fc.array(
+    fc.record({
+      name: fc.constant('readings'),
+      u: number,
+      shape: fc.constantFrom('normal', 'rectangular', 'triangular', 'round'),
+      degreesOfFreedom: fc.oneof(number, fc.constant(null)),
+      moves: fc.record({ airflow: number }),
+    }),
+    { maxLength: 2 },
+  ),
+  confidence: fc.oneof(number, fc.constant(0.9), fc.constant(0.95)),
 });

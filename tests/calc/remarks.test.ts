@@ -22,6 +22,15 @@ const air = (dryBulb: number, relativeHumidity: number) => ({
 const remarks = (change: Partial<Test>): readonly Remark[] => assess({ ...wholeTest, ...change }).remarks;
 const withRating = (change: Partial<typeof rating>): Partial<Test> => ({ rating: { ...rating, ...change } });
 
+const apart = (dryBulb: number, humidity: number) => ({ dryBulb, humidity, scatter: null });
+const sideBySide: NonNullable<Test['sideBySide']> = {
+  returnAir: apart(0, 0),
+  supplyAir: null,
+  reference: 'neither',
+  drift: null,
+  shared: null,
+};
+
 /** A change of the whole test, and the remarks that it must get and no others. */
 const cases: readonly (readonly [string, Partial<Test>, readonly string[]])[] = [
   ['an ordinary test', {}, []],
@@ -122,6 +131,18 @@ const cases: readonly (readonly [string, Partial<Test>, readonly string[]])[] = 
     { airflow: { ...wholeTest.airflow, volumeFlow: 1500 * cubicFootPerMinute } },
     ['higherThanItCanMake'],
   ],
+  ['two thermometers too far apart', { sideBySide: { ...sideBySide, returnAir: apart(-1.05, 0) } }, ['probesApart']],
+  [
+    'two humidities too far apart',
+    { sideBySide: { ...sideBySide, supplyAir: apart(0, -0.07) } },
+    ['probeHumiditiesApart'],
+  ],
+  [
+    'probes that moved since',
+    { sideBySide: { ...sideBySide, drift: { dryBulb: 0.3, humidity: 0 } } },
+    ['probesDrifted'],
+  ],
+  ['an uneven supply plane', { supplyPoints: [12.8, 13.9] }, ['supplyUneven']],
   [
     'a figure typed in the wrong cell',
     withRating({ rows: rows.map((row, i) => (i === 1 ? { ...row, total: 30000 * btuPerHour } : row)) }),

@@ -25,7 +25,7 @@ export const rows: readonly RatingRow[] = figures.map(([outdoor, wetBulb, total]
 export const wholeTest: Test = {
   entering: { dryBulb: fromFahrenheit(75), relativeHumidity: 0.5, wetBulb: null },
   leaving: { dryBulb: fromFahrenheit(56), relativeHumidity: 0.88, wetBulb: null },
-  airflow: { volumeFlow: 1200 * cubicFootPerMinute, place: 'entering', kind: 'actual' },
+  airflow: { volumeFlow: 1200 * cubicFootPerMinute, place: 'entering', kind: 'actual', limit: 0.07, sources: null },
   altitude: null,
   barometer: null,
   outdoorDryBulb: fromFahrenheit(91),
@@ -45,4 +45,8 @@ export const wholeTest: Test = {
   nominalCapacity: 36000 * btuPerHour,
   line: 0.9,
   probeLimits: { dryBulb: 0.5, relativeHumidity: 0.03, wetBulb: 0.5 },
+  sideBySide: null,
+  supplyPoints: [],
+  scatter: [],
+  confidence: 0.9,
 };

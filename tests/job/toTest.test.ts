@@ -23,7 +23,7 @@ test('the demo is this test', () => {
     test: {
       entering: { dryBulb: celsius(75), relativeHumidity: close(0.5), wetBulb: null },
       leaving: { dryBulb: celsius(56), relativeHumidity: close(0.88), wetBulb: null },
-      airflow: { volumeFlow: close(1180 * cfm), place: 'entering', kind: 'actual' },
+      airflow: { volumeFlow: close(1180 * cfm), place: 'entering', kind: 'actual', limit: 0.07, sources: null },
       altitude: null,
       barometer: null,
       outdoorDryBulb: celsius(91),
@@ -43,6 +43,10 @@ test('the demo is this test', () => {
       nominalCapacity: close(36 * thousandBtu),
       line: close(0.9),
       probeLimits: { dryBulb: 0.5, relativeHumidity: 0.03, wetBulb: 0.5 },
+      sideBySide: null,
+      supplyPoints: [],
+      scatter: [],
+      confidence: 0.9,
     },
     problems: [],
     assumed: [
@@ -62,7 +66,7 @@ test('an empty job is a test of nothing, with everything assumed that can be', (
     test: {
       entering: nothing,
       leaving: nothing,
-      airflow: { volumeFlow: null, place: 'unsure', kind: 'unsure' },
+      airflow: { volumeFlow: null, place: 'unsure', kind: 'unsure', limit: 0.15, sources: null },
       altitude: null,
       barometer: null,
       outdoorDryBulb: null,
@@ -72,6 +76,10 @@ test('an empty job is a test of nothing, with everything assumed that can be', (
       nominalCapacity: null,
       line: 0.9,
       probeLimits: { dryBulb: 0.5, relativeHumidity: 0.03, wetBulb: 0.5 },
+      sideBySide: null,
+      supplyPoints: [],
+      scatter: [],
+      confidence: 0.9,
     },
     problems: [],
     assumed: [
@@ -99,18 +107,18 @@ test('nonsense keeps its text, counts as not given, and is a problem with the ra
 });
 
 test.each([
-  ['readout', 'unsure', 'unsure'],
-  ['fanTable', 'unsure', 'actual'],
-  ['flowGrid', 'entering', 'actual'],
-  ['hood', 'entering', 'actual'],
-  ['traverse', 'entering', 'actual'],
-  ['hotWireTraverse', 'entering', 'standard'],
-  ['temperatureRise', 'entering', 'standard'],
-  ['unsure', 'unsure', 'unsure'],
-  ['guessed', 'unsure', 'unsure'],
-])('airflow from %s counts as %s, %s, until someone says', (method, place, kind) => {
+  ['readout', 'unsure', 'unsure', 0.1],
+  ['fanTable', 'unsure', 'actual', 0.1],
+  ['flowGrid', 'entering', 'actual', 0.07],
+  ['hood', 'entering', 'actual', 0.1],
+  ['traverse', 'entering', 'actual', 0.1],
+  ['hotWireTraverse', 'entering', 'standard', 0.1],
+  ['temperatureRise', 'entering', 'standard', 0.1],
+  ['unsure', 'unsure', 'unsure', 0.15],
+  ['guessed', 'unsure', 'unsure', 0.15],
+])('airflow from %s counts as %s, %s, within %d, until someone says', (method, place, kind, limit) => {
   const made = toTest(jobWith({}, { 'airflow.method': method }));
-  expect(made.test.airflow).toEqual({ volumeFlow: null, place, kind });
+  expect(made.test.airflow).toEqual({ volumeFlow: null, place, kind, limit, sources: null });
   expect(made.assumed).toEqual(expect.arrayContaining(['airflow.place', 'airflow.kind']));
 });
 

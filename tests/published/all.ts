@@ -2,6 +2,7 @@
 import * as airflow from './airflow.ts';
 import * as airflowCurve from './airflowCurve.ts';
 import * as atmosphere from './atmosphere.ts';
+import * as capacityExample from './capacityExample.ts';
 import type { Check } from './check.ts';
 import * as coil from './coil.ts';
 import * as commonPractice from './commonPractice.ts';
@@ -22,6 +23,7 @@ import * as realGasStates from './realGasStates.ts';
 import * as refrigerants from './refrigerants.ts';
 import * as saturation from './saturation.ts';
 import * as thinAir from './thinAir.ts';
+import * as uncertainty from './uncertainty.ts';
 
 export const published = {
   saturation: saturation.checks,
@@ -45,6 +47,8 @@ export const published = {
   refrigerants: refrigerants.checks,
   lines: lines.checks,
   commonPractice: commonPractice.checks,
+  uncertainty: uncertainty.checks,
+  capacityExample: capacityExample.checks,
 } as const satisfies Record<string, readonly Check[]>;
 
 export type Subject = keyof typeof published;
@@ -57,6 +61,6 @@ export const leftOut: readonly NotOurs[] = [
   ...coolingCurves.notOurs,
   ...otherModels.notOurs,
   ...thinAir.notOurs,
-  ...goldenJobs.notOurs,
+  ...uncertainty.notOurs,
   ...lines.notOurs,
 ];

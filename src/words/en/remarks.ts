@@ -135,6 +135,26 @@ const rating: Readonly<Record<string, RemarkWords>> = {
     short: () => 'it may be choosing to make less',
     next: 'Hold it at full speed, by the thermostat or the installer’s test mode, wait fifteen minutes and read again.',
   },
+  probesApart: {
+    say: (difference) =>
+      `The two thermometers stood ${difference} apart in the same air: more than two probes within their limits can. One of them is out.`,
+    next: 'Hold both against an ice bath, and take the one that reads it right as the reference.',
+  },
+  probeHumiditiesApart: {
+    say: (difference) =>
+      `The two humidities stood ${difference} apart in the same air: more than two probes within their limits can. One of them is out.`,
+    next: 'Hold both against a saturated salt or a wet-bulb thermometer, and take the right one as the reference.',
+  },
+  probesDrifted: {
+    say: (temperature, humidity) =>
+      `Since the side-by-side check the probes have moved apart by ${temperature} and ${humidity}. The range is widened by it.`,
+    next: 'Put them side by side again, and give them longer.',
+  },
+  supplyUneven: {
+    say: (spread, most) =>
+      `The supply air differs by ${spread} from point to point; a laboratory allows ${most}. One reading cannot stand for it.`,
+    next: 'Read where the air is mixed, past the first elbow, or take more points.',
+  },
   higherThanItCanMake: {
     say: (ratio) =>
       `${ratio} is higher than this system can make. Airflow overstated, a cold spot at the supply probe, or the wrong row or stage come first.`,

@@ -3,7 +3,7 @@
  * project. Readings in °F and fractions, airflow in cfm, rating rows as outdoor °F, entering wet bulb °F, total Btu/h; results
  * in kg/s, W and °C. The blower stands between the probes; sensible is at the leaving humidity ratio; standard air is
  * 1.2014 kg/m³; the airflow of the rating equals the measured one. `uncertainty` is the relative standard uncertainty of the
- * ratio; `tolerance` is relative.
+ * ratio, all errors rectangular within the limits (K, fractions, the outdoor one in °F) and independent, no side-by-side check; `tolerance` is relative.
  */
 export interface GoldenJob {
   readonly name: string;
@@ -26,6 +26,20 @@ export interface GoldenJob {
   readonly expectedNet: number;
   readonly ratio: number;
   readonly uncertainty: number;
+  /** What each cause adds to it. */
+  readonly contributions: {
+    readonly enteringDryBulb: number;
+    readonly enteringHumidity: number;
+    readonly leavingDryBulb: number;
+    readonly leavingHumidity: number;
+    readonly outdoorDryBulb: number;
+    readonly airflow: number;
+  };
+  readonly dryBulbLimit: number;
+  readonly humidityLimit: number;
+  readonly airflowLimit: number;
+  /** °F. */
+  readonly outdoorLimit: number;
   readonly tolerance: number;
 }
 
@@ -56,6 +70,18 @@ export const goldenJobRows: readonly GoldenJob[] = [
     expectedNet: 9486.91,
     ratio: 0.89234,
     uncertainty: 0.10258,
+    contributions: {
+      enteringDryBulb: 0.0450361,
+      enteringHumidity: 0.0535676,
+      leavingDryBulb: 0.0539831,
+      leavingHumidity: 0.0326508,
+      outdoorDryBulb: 0.00340826,
+      airflow: 0.0404145,
+    },
+    dryBulbLimit: 0.5,
+    humidityLimit: 0.03,
+    airflowLimit: 0.07,
+    outdoorLimit: 1.0,
     tolerance: 0.002,
   },
   {
@@ -84,6 +110,18 @@ export const goldenJobRows: readonly GoldenJob[] = [
     expectedNet: 6821.46,
     ratio: 0.872732,
     uncertainty: 0.12927,
+    contributions: {
+      enteringDryBulb: 0.0510967,
+      enteringHumidity: 0.0728314,
+      leavingDryBulb: 0.0604904,
+      leavingHumidity: 0.0423484,
+      outdoorDryBulb: 0.00328434,
+      airflow: 0.057735,
+    },
+    dryBulbLimit: 0.5,
+    humidityLimit: 0.03,
+    airflowLimit: 0.1,
+    outdoorLimit: 1.0,
     tolerance: 0.002,
   },
   {
@@ -112,6 +150,18 @@ export const goldenJobRows: readonly GoldenJob[] = [
     expectedNet: 16212.7,
     ratio: 0.880601,
     uncertainty: 0.071423,
+    contributions: {
+      enteringDryBulb: 0.028135,
+      enteringHumidity: 0.0424439,
+      leavingDryBulb: 0.0325486,
+      leavingHumidity: 0.0240559,
+      outdoorDryBulb: 0.00606747,
+      airflow: 0.0288675,
+    },
+    dryBulbLimit: 0.3,
+    humidityLimit: 0.02,
+    airflowLimit: 0.05,
+    outdoorLimit: 1.5,
     tolerance: 0.002,
   },
 ];

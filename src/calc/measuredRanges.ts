@@ -1,0 +1,12 @@
+import type { Ranges } from './types.ts';
+
+/** No range of anything that was measured. */
+export const noRanges: Ranges = {
+  total: null,
+  sensible: null,
+  latent: null,
+  sensibleHeatRatio: null,
+  condensate: null,
+  apparatusDewPoint: null,
+  bypassFactor: null,
+};
