@@ -1,4 +1,4 @@
-import { foot, footPerMinute, inch, inchOfWater } from '../units.ts';
+import { footPerMinute, inch, inchOfWater } from '../units.ts';
 
 /** What the ways of finding an airflow accept, SI: wide enough for every duct of a house or shop, narrow enough for a slip of the pen. */
 export const airflowLimits = {
@@ -24,7 +24,6 @@ export const airflowLimits = {
   /** K: less than this is lost in the probes. */
   temperatureRise: [0.5, 80],
   areaFactor: [0.05, 1.5],
-  exponent: [0.4, 1],
   /** Relative half-width of a gauge's error. */
   gaugeLimit: [0, 0.5],
   /** K. */
@@ -56,6 +55,3 @@ export const practice = {
   ratedPerTon: [300, 450],
   workingPerTon: [200, 500],
 } as const;
-
-/** Cubic foot, m³, for gas clocked at a meter. */
-export const cubicFoot = foot ** 3;
