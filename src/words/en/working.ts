@@ -1,5 +1,8 @@
+import { airflowSteps } from './airflowWorking.ts';
+
 /** What each step of working is called, under its id. Steps of a state of air carry the name of the air before their own. */
 const names: Readonly<Record<string, string>> = {
+  ...airflowSteps,
   standardPressure: 'Pressure at this height',
   'moistAir.saturationPressure': 'saturation pressure',
   'moistAir.enhancementFactor': 'enhancement factor of real air',

@@ -17,6 +17,7 @@ import {
   sources,
   type Trace,
 } from '../../../src/calc/index.ts';
+import { airflowSteps } from '../../../src/words/en/airflowWorking.ts';
 import { fanTable } from './support.ts';
 
 /** A sound figure, or in its place one of those that may do harm. */
@@ -142,6 +143,8 @@ describe.each(Object.entries(methods))('%s', (name, method) => {
             ),
           ).toBe(true);
           expect(structuredClone(answer)).toEqual(answer);
+          const nameless = steps.filter(({ id }) => !id.startsWith('dryAirFlow.') && airflowSteps[id] === undefined);
+          expect(nameless).toEqual([]);
         } catch (error) {
           if (!(error instanceof CalcError)) throw error;
         }
