@@ -1,7 +1,7 @@
 import type { Drawing, Stroke, Word } from './shapes.ts';
 
 /** Strokes and words as SVG, with the classes of the line language. */
-export function Shapes({ of: { strokes, words } }: { of: Drawing }) {
+export function Shapes({ of: { strokes, words } }: { of: Drawing<string> }) {
   return (
     <>
       <Strokes of={strokes} />
@@ -10,13 +10,19 @@ export function Shapes({ of: { strokes, words } }: { of: Drawing }) {
   );
 }
 
+const hatches: Readonly<Partial<Record<string, string>>> = {
+  region: 'hatch-measured',
+  'region-outside': 'hatch-outside',
+};
+
 /** Keys are places in the list: of a moving drawing only what moves is touched. */
-export function Strokes({ of }: { of: readonly Stroke[] }) {
+export function Strokes({ of }: { of: readonly Stroke<string>[] }) {
   return (
     <>
-      {of.map(({ pen, d }, i) =>
-        pen === 'region' ? <path key={i} fill="url(#hatch-measured)" d={d} /> : <path key={i} class={pen} d={d} />,
-      )}
+      {of.map(({ pen, d }, i) => {
+        const hatch = hatches[pen];
+        return hatch ? <path key={i} fill={`url(#${hatch})`} d={d} /> : <path key={i} class={pen} d={d} />;
+      })}
     </>
   );
 }

@@ -1,6 +1,6 @@
 /** What a drawing is made of before anything renders it: strokes with a pen of the line language, and words. */
 
-/** The classes of `src/styles/lines.css`. */
+/** The classes of `src/styles/lines.css` that the air chart draws with. */
 export type Pen =
   | 'line-saturation'
   | 'line-humidity'
@@ -22,8 +22,8 @@ export type Pen =
   | 'region'
   | 'outline';
 
-export interface Stroke {
-  readonly pen: Pen;
+export interface Stroke<Of extends string = Pen> {
+  readonly pen: Of;
   /** Path data. */
   readonly d: string;
 }
@@ -43,8 +43,8 @@ export interface Word {
   readonly clear: boolean;
 }
 
-export interface Drawing {
-  readonly strokes: readonly Stroke[];
+export interface Drawing<Of extends string = Pen> {
+  readonly strokes: readonly Stroke<Of>[];
   readonly words: readonly Word[];
 }
 

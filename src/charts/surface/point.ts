@@ -1,0 +1,196 @@
+/** What moves on a surface: the place that is read, the cell that it is read from with its figures, and what it comes to. */
+import type { RatingTable } from '../../calc/types.ts';
+import { formatNumber } from '../../job/format.ts';
+import { displayUnit, fromSi } from '../../job/units.ts';
+import { surfaceWords } from '../../words/en/expectedChart.ts';
+import { type Box, boxOf, textWidth, touch } from '../box.ts';
+import { type Point, tenth, type Word, word } from '../shapes.ts';
+import { rectangle } from './contourLabels.ts';
+import { isOn, type SurfaceFrame, xOf, yOf } from './frame.ts';
+import { outdoorWord, tickWords, wetBulbWord } from './ground.ts';
+import type { SurfaceDrawing, SurfaceStroke } from './pens.ts';
+import { type Air, fieldOf, type Place, readTable } from './reading.ts';
+import { amountText, figureText, type SurfaceScale } from './scale.ts';
+
+export interface Read {
+  readonly table: RatingTable;
+  readonly air: Air;
+  readonly place: Place;
+  /** The job’s own place: said with "now". */
+  readonly isJob: boolean;
+}
+
+const figureBox = { wide: { width: 46, height: 24 }, narrow: { width: 38, height: 22 } } as const;
+/** Paper around the words of the label, px. */
+const pad = 8;
+
+/** The drawing over the ground; `taken` is where the ground has words. */
+export function pointDrawing(
+  frame: SurfaceFrame,
+  scale: SurfaceScale,
+  read: Read,
+  taken: readonly Box[],
+): SurfaceDrawing {
+  const { place } = read;
+  const axisWords = placeWords(frame, place);
+  const ticks = tickWords(frame).filter((one) => !axisWords.some((own) => near(frame, one, own)));
+  if (!isOn(frame, place)) return { strokes: [], words: tickWords(frame) };
+  const [x, y] = [xOf(frame, place.outdoorDryBulb), yOf(frame, place.enteringWetBulb)];
+  const cell = cellOf(frame, scale, read);
+  const label = labelOf(frame, scale, read, [x, y], [...taken, ...cell.boxes]);
+  return {
+    strokes: [
+      { pen: 'line-scale', d: `M${tenth(frame.plot.left)} ${tenth(y)}H${tenth(x)}V${tenth(frame.plot.bottom)}` },
+      ...cell.strokes,
+      ...label.strokes,
+      { pen: 'ring', d: disc([x, y], 9) },
+      { pen: 'dot', d: disc([x, y], 6) },
+    ],
+    words: [...ticks, ...axisWords, ...cell.words, ...label.words],
+  };
+}
+
+/** The place in figures, at the two scales. */
+function placeWords(frame: SurfaceFrame, { outdoorDryBulb, enteringWetBulb }: Place): readonly Word[] {
+  const unit = displayUnit.temperature[frame.system];
+  const text = (si: number) => formatNumber(fromSi(si, unit), 1).replace(/\.0$/, '');
+  const strong = { weight: 'strong' } as const;
+  return [
+    outdoorWord(frame, outdoorDryBulb, text(outdoorDryBulb), strong),
+    wetBulbWord(frame, enteringWetBulb, text(enteringWetBulb), strong),
+  ];
+}
+
+const near = ({ letter }: SurfaceFrame, one: Word, other: Word) => touch(boxOf(one, letter), boxOf(other, letter), 4);
+
+interface Cell {
+  readonly strokes: readonly SurfaceStroke[];
+  readonly words: readonly Word[];
+  readonly boxes: readonly Box[];
+}
+
+/** The printed rows and columns around the place; figures stand at its corners where there is room for them. */
+function cellOf(frame: SurfaceFrame, scale: SurfaceScale, { table, air, place }: Read): Cell {
+  const cell = readTable(table, place, air)?.cell;
+  if (!cell) return { strokes: [], words: [], boxes: [] };
+  const ends = (axis: 'outdoorDryBulb' | 'enteringWetBulb') =>
+    [...new Set(cell[axis])].map((row) => table.axes[axis][row] as number);
+  const [columns, rows] = [ends('outdoorDryBulb'), ends('enteringWetBulb')];
+  const [xs, ys] = [columns.map((at) => xOf(frame, at)), rows.map((at) => yOf(frame, at))];
+  const [left, right, low, high] = [xs[0]!, xs.at(-1)!, ys[0]!, ys.at(-1)!];
+  const outline: SurfaceStroke = {
+    pen: 'line-cell',
+    d: `M${tenth(left)} ${tenth(low)}H${tenth(right)}V${tenth(high)}H${tenth(left)}Z`,
+  };
+  const least = figureBox[frame.narrow ? 'narrow' : 'wide'];
+  const roomy =
+    (columns.length < 2 || right - left > least.width + 12) && (rows.length < 2 || low - high > least.height + 10);
+  if (!roomy) return { strokes: [outline], words: [], boxes: [] };
+  const field = fieldOf(table, scale.quantity, air);
+  const words = rows.flatMap((enteringWetBulb, j) =>
+    columns.flatMap((outdoorDryBulb, i) => {
+      const si = field({ outdoorDryBulb, enteringWetBulb });
+      return Number.isNaN(si)
+        ? []
+        : [word(figureText(scale, si), xs[i]!, ys[j]!, { anchor: 'middle', weight: 'strong' })];
+    }),
+  );
+  const boxes = words.map(({ x, y, text }) => ({
+    x,
+    y,
+    width: Math.max(least.width, textWidth(text, frame.letter) + 8),
+    height: least.height,
+    angle: 0,
+  }));
+  const frames = boxes
+    .map(({ x, y, width, height }) => rectangle(x - width / 2, y - height / 2, width, height))
+    .join('');
+  // Figures that the table prints stand in a frame, as typed; those that are worked out from it do not.
+  const pen = isPrinted(table, scale, air) ? 'outline blank' : 'blank';
+  return { strokes: [outline, { pen, d: frames }], words, boxes };
+}
+
+/** Whether the figures at the rows are those of the table, and not read between its airflows or moved to another dry bulb. */
+export function isPrinted(
+  { axes }: RatingTable,
+  { quantity }: SurfaceScale,
+  { dryAirFlow, enteringDryBulb }: Air,
+): boolean {
+  const on = (rows: readonly number[], at: number | undefined) =>
+    rows.length === 0 || at === undefined || rows.some((row) => Math.abs(row / at - 1) < 1e-6);
+  const ofDryBulb = quantity === 'sensible' || quantity === 'ratio' || axes.enteringDryBulb.length > 1;
+  return on(axes.dryAirFlow, dryAirFlow) && (!ofDryBulb || on(axes.enteringDryBulb, enteringDryBulb));
+}
+
+/** What the place comes to, beside it, with a leader. */
+function labelOf(
+  frame: SurfaceFrame,
+  scale: SurfaceScale,
+  { table, air, place, isJob }: Read,
+  [x, y]: Point,
+  taken: readonly Box[],
+): { strokes: readonly SurfaceStroke[]; words: readonly Word[] } {
+  const reading = readTable(table, place, air);
+  const si = reading?.[scale.quantity] ?? null;
+  if (!reading || si === null) return { strokes: [], words: [] };
+  const amount = amountText(scale, si);
+  const said = reading.outside.length > 0 ? surfaceWords.outside : cellText(reading.cell);
+  const here = isJob ? surfaceWords.jobHere(amount) : surfaceWords.here(amount);
+  const texts = frame.narrow ? [amount] : [here, said];
+  const size = {
+    width: Math.max(...texts.map((text) => textWidth(text, frame.letter))),
+    height: 17 * texts.length - 3,
+  };
+  const kept = [...taken, { x, y, width: 22, height: 22, angle: 0 }, ...hairs(frame, [x, y])];
+  const area = places([x, y], size).find(
+    (box) => isInside(box, frame.inner) && !kept.some((one) => touch(box, one, 3)),
+  );
+  if (!area) return { strokes: [], words: [] };
+  const [left, top] = [area.x - area.width / 2, area.y - area.height / 2];
+  const foot = Math.min(area.x + area.width / 2 - 6, Math.max(left + 6, x));
+  return {
+    strokes: [
+      { pen: 'line-scale', d: `M${tenth(x)} ${tenth(y)}L${tenth(foot)} ${tenth(area.y)}` },
+      { pen: 'blank', d: rectangle(left, top, area.width, area.height) },
+    ],
+    words: texts.map((text, i) =>
+      word(text, left + pad, top + pad + 7 + 17 * i, { weight: i === 0 ? 'strong' : 'plain' }),
+    ),
+  };
+}
+
+/** Where the label may stand, the nearest first: to both sides, below and above. */
+function places([x, y]: Point, size: { width: number; height: number }): Box[] {
+  const [width, height] = [size.width + 2 * pad, size.height + 2 * pad];
+  return [14, 32, 60, 90, 120, 150].flatMap((off) =>
+    [1, -1].flatMap((up) =>
+      [14, 60, -width / 2 - 4].flatMap((aside) =>
+        [1, -1].map((side) => ({
+          x: x + side * (aside + width / 2),
+          y: y - up * (off + height / 2),
+          width,
+          height,
+          angle: 0,
+        })),
+      ),
+    ),
+  );
+}
+
+const isInside = ({ x, y, width, height }: Box, { left, right, top, bottom }: SurfaceFrame['plot']) =>
+  x - width / 2 > left + 3 && x + width / 2 < right - 3 && y - height / 2 > top + 3 && y + height / 2 < bottom - 3;
+
+/** The two thin lines to the scales: no words are written on them. */
+const hairs = ({ plot }: SurfaceFrame, [x, y]: Point): readonly Box[] => [
+  { x: (plot.left + x) / 2, y, width: x - plot.left, height: 2, angle: 0 },
+  { x, y: (plot.bottom + y) / 2, width: 2, height: plot.bottom - y, angle: 0 },
+];
+
+/** How many figures a reading lies between. */
+export function cellText(cell: Readonly<Record<string, readonly [number, number] | undefined>>): string {
+  const figures = Object.values(cell).reduce((count, rows) => (rows && rows[0] !== rows[1] ? 2 * count : count), 1);
+  return surfaceWords.cell[figures as keyof typeof surfaceWords.cell] ?? surfaceWords.cellMany;
+}
+
+const disc = ([x, y]: Point, r: number) =>
+  `M${tenth(x - r)} ${tenth(y)}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0Z`;

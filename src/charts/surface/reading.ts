@@ -1,0 +1,82 @@
+/** What a rating table says at a place: its own figures, brought to an airflow and an entering dry bulb, with its own blower. */
+import { blowerInside } from '../../calc/blowerHeat.ts';
+import { expectedCapacity, expectedTotal } from '../../calc/expectation.ts';
+import { rated } from '../../calc/rated.ts';
+import type { Rated, RatingConditions, RatingTable } from '../../calc/types.ts';
+
+export const surfaceQuantities = ['total', 'sensible', 'ratio', 'power', 'efficiency'] as const;
+/** Capacities and power in W; `ratio` is sensible over total, `efficiency` total over power. */
+export type SurfaceQuantity = (typeof surfaceQuantities)[number];
+
+/** A place on the surface, °C. */
+export interface Place {
+  readonly outdoorDryBulb: number;
+  readonly enteringWetBulb: number;
+}
+
+/** What holds for a whole surface: kg/s of dry air (standard air of the blower’s volume) and °C; left out where not known. */
+export interface Air {
+  readonly dryAirFlow?: number;
+  readonly enteringDryBulb?: number;
+}
+
+export type TableReading = Readonly<Record<SurfaceQuantity, number | null>> & Pick<Rated, 'cell' | 'outside'>;
+
+/** Every figure that a table gives at a place, also beyond its ends; `null` where it has a hole or cannot be read. */
+export function readTable(table: RatingTable, place: Place, air: Air): TableReading | null {
+  const conditions = { ...place, ...air };
+  try {
+    const { power, cell } = rated(table, conditions, { beyond: 'extend' });
+    const { total, sensible, outside } = expectedCapacity(table, { ...conditions, beyond: 'extend' }, ownBlower(table));
+    const ratio = sensible === null ? null : Math.min(1, sensible / total);
+    return { total, sensible, ratio, power, efficiency: power === null ? null : total / power, cell, outside };
+  } catch {
+    return null;
+  }
+}
+
+/** One figure of a table as a function of the place, for a surface; `NaN` where there is none. */
+export function fieldOf(table: RatingTable, quantity: SurfaceQuantity, air: Air): (place: Place) => number {
+  if (quantity === 'total') {
+    const own = ownBlower(table);
+    return (place) => orNaN(() => expectedTotal(table, { ...place, ...air, beyond: 'extend' }, own));
+  }
+  if (quantity === 'power') {
+    return (place) => orNaN(() => rated(table, conditionsAt(place, air), { beyond: 'extend' }).power ?? Number.NaN);
+  }
+  return (place) => readTable(table, place, air)?.[quantity] ?? Number.NaN;
+}
+
+/** The quantities that a table has figures for at some air. */
+export function quantitiesIn(table: RatingTable, air: Air): readonly SurfaceQuantity[] {
+  const at = firstPlace(table);
+  const found = at && readTable(table, at, air);
+  return surfaceQuantities.filter((quantity) => found && found[quantity] !== null);
+}
+
+/** A place at which the table has a figure. */
+function firstPlace(table: RatingTable): Place | null {
+  const { outdoorDryBulb, enteringWetBulb } = table.axes;
+  const places = enteringWetBulb.flatMap((wet) =>
+    outdoorDryBulb.map((dry) => ({ outdoorDryBulb: dry, enteringWetBulb: wet })),
+  );
+  const flows = Math.max(1, table.axes.dryAirFlow.length) * Math.max(1, table.axes.enteringDryBulb.length);
+  return (
+    places.find(({ outdoorDryBulb: dry, enteringWetBulb: wet }) => {
+      const row = outdoorDryBulb.indexOf(dry) * enteringWetBulb.length + enteringWetBulb.indexOf(wet);
+      return table.total.slice(row * flows, (row + 1) * flows).every((total) => total !== null);
+    }) ?? null
+  );
+}
+
+const ownBlower = (table: RatingTable) => ({ blowerPower: blowerInside(table) });
+
+const conditionsAt = (place: Place, air: Air): RatingConditions => ({ ...place, ...air });
+
+function orNaN(work: () => number): number {
+  try {
+    return work();
+  } catch {
+    return Number.NaN;
+  }
+}
