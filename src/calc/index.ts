@@ -28,6 +28,7 @@ export { expectedCapacity, expectedTotal } from './expectation.ts';
 export { type ExpectationConditions, tableRange } from './expectationChain.ts';
 export { type GenericRating, genericRating } from './genericRating.ts';
 export { humidityRatio, saturationHumidityRatio } from './humidityRatio.ts';
+export { leaveOut } from './leaveOut.ts';
 export { limits } from './limits.ts';
 export { lineSet, lineSetLimits, ratedLineLength } from './lineSet.ts';
 export { shareOfLoss } from './lineSetFactor.ts';

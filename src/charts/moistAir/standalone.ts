@@ -1,7 +1,7 @@
 /** A chart as a file: presentation attributes only, generic fonts, black on white, so that any program shows it alike. */
-import { textWidth } from '../box.ts';
 import type { Drawing, Pen, Word } from '../shapes.ts';
 import { word } from '../shapes.ts';
+import { wrapped } from '../wrap.ts';
 import type { ChartLine } from './families.ts';
 import type { ChartFrame } from './frame.ts';
 import { ground } from './ground.ts';
@@ -100,14 +100,3 @@ const escaped = (text: string): string =>
     .replace(/</g, '&lt;')
     .replace(/>/g, '&gt;')
     .replace(/"/g, '&quot;');
-
-/** A text in lines that fit, broken at its spaces. */
-function wrapped(text: string, room: number, letter: number): string[] {
-  const lines: string[] = [];
-  for (const part of text.split(' ')) {
-    const longer = `${lines.at(-1) ?? ''} ${part}`.trim();
-    if (lines.length > 0 && textWidth(longer, letter) <= room) lines[lines.length - 1] = longer;
-    else lines.push(part);
-  }
-  return lines;
-}

@@ -48,13 +48,13 @@ export function surfaceFrame({ table, system, width, around = [] }: FrameOptions
   const plot = { left: narrow ? 44 : 60, top: 44, right: width - 1, bottom: height - (narrow ? 50 : 54) };
   const [left, right, top, bottom] = rims[narrow ? 'narrow' : 'wide'];
   const rows = { outdoor: table.axes.outdoorDryBulb, wetBulb: table.axes.enteringWetBulb };
-  const across = axis(
+  const across = axisOf(
     rows.outdoor,
     around.map((place) => place.outdoorDryBulb),
     plot.right - plot.left,
     [left, right],
   );
-  const up = axis(
+  const up = axisOf(
     rows.wetBulb,
     around.map((place) => place.enteringWetBulb),
     plot.bottom - plot.top,
@@ -86,7 +86,12 @@ export function surfaceFrame({ table, system, width, around = [] }: FrameOptions
 }
 
 /** The range of an axis, °C, and where the table begins and ends on it, px. What lies further off than the table is long is left out. */
-function axis(rows: readonly number[], around: readonly number[], size: number, [before, after]: readonly number[]) {
+export function axisOf(
+  rows: readonly number[],
+  around: readonly number[],
+  size: number,
+  [before, after]: readonly number[],
+) {
   const [first, last] = [rows[0] as number, rows.at(-1) as number];
   const near = around.filter((at) => at > first - (last - first) && at < last + (last - first));
   const low = Math.min(first, ...near);
@@ -98,7 +103,7 @@ function axis(rows: readonly number[], around: readonly number[], size: number, 
 }
 
 /** The printed rows where they are round in this system and there is room for them, else round values. */
-function ticksOf(
+export function ticksOf(
   rows: readonly number[],
   range: readonly [number, number],
   most: number,

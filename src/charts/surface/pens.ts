@@ -12,6 +12,7 @@ export type SurfacePen =
   | 'line-grid-fine'
   | 'dot'
   | 'ring'
+  | 'aim'
   | 'outline'
   | 'blank'
   | 'outline blank'

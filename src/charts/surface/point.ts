@@ -16,8 +16,8 @@ export interface Read {
   readonly table: RatingTable;
   readonly air: Air;
   readonly place: Place;
-  /** The job’s own place: said with "now". */
-  readonly isJob: boolean;
+  /** The job’s own place, where another one is read; `null` where it is this one. */
+  readonly job: Place | null;
 }
 
 const figureBox = { wide: { width: 46, height: 24 }, narrow: { width: 38, height: 22 } } as const;
@@ -43,11 +43,24 @@ export function pointDrawing(
       { pen: 'line-scale', d: `M${tenth(frame.plot.left)} ${tenth(y)}H${tenth(x)}V${tenth(frame.plot.bottom)}` },
       ...cell.strokes,
       ...label.strokes,
-      { pen: 'ring', d: disc([x, y], 9) },
-      { pen: 'dot', d: disc([x, y], 6) },
+      ...pointStrokes(frame, read, [x, y]),
     ],
     words: [...ticks, ...axisWords, ...cell.words, ...label.words],
   };
+}
+
+/** The job’s own place is a dot; one that is tried out is a ring, and the dot stays where it was. */
+function pointStrokes(frame: SurfaceFrame, { job }: Read, at: Point): readonly SurfaceStroke[] {
+  if (!job)
+    return [
+      { pen: 'ring', d: disc(at, 9) },
+      { pen: 'dot', d: disc(at, 6) },
+    ];
+  const own: Point = [xOf(frame, job.outdoorDryBulb), yOf(frame, job.enteringWetBulb)];
+  return [
+    ...(isOn(frame, job) ? [{ pen: 'ring', d: disc(own, 7) } as const, { pen: 'dot', d: disc(own, 4) } as const] : []),
+    { pen: 'aim', d: disc(at, 7) },
+  ];
 }
 
 /** The place in figures, at the two scales. */
@@ -126,7 +139,7 @@ export function isPrinted(
 function labelOf(
   frame: SurfaceFrame,
   scale: SurfaceScale,
-  { table, air, place, isJob }: Read,
+  { table, air, place, job }: Read,
   [x, y]: Point,
   taken: readonly Box[],
 ): { strokes: readonly SurfaceStroke[]; words: readonly Word[] } {
@@ -135,7 +148,7 @@ function labelOf(
   if (!reading || si === null) return { strokes: [], words: [] };
   const amount = amountText(scale, si);
   const said = reading.outside.length > 0 ? surfaceWords.outside : cellText(reading.cell);
-  const here = isJob ? surfaceWords.jobHere(amount) : surfaceWords.here(amount);
+  const here = job ? surfaceWords.tried(amount) : surfaceWords.jobHere(amount);
   const texts = frame.narrow ? [amount] : [here, said];
   const size = {
     width: Math.max(...texts.map((text) => textWidth(text, frame.letter))),

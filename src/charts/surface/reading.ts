@@ -47,26 +47,13 @@ export function fieldOf(table: RatingTable, quantity: SurfaceQuantity, air: Air)
   return (place) => readTable(table, place, air)?.[quantity] ?? Number.NaN;
 }
 
-/** The quantities that a table has figures for at some air. */
+/** The quantities that a table has figures for somewhere, at some air. */
 export function quantitiesIn(table: RatingTable, air: Air): readonly SurfaceQuantity[] {
-  const at = firstPlace(table);
-  const found = at && readTable(table, at, air);
-  return surfaceQuantities.filter((quantity) => found && found[quantity] !== null);
-}
-
-/** A place at which the table has a figure. */
-function firstPlace(table: RatingTable): Place | null {
   const { outdoorDryBulb, enteringWetBulb } = table.axes;
-  const places = enteringWetBulb.flatMap((wet) =>
-    outdoorDryBulb.map((dry) => ({ outdoorDryBulb: dry, enteringWetBulb: wet })),
+  const readings = enteringWetBulb.flatMap((wet) =>
+    outdoorDryBulb.map((dry) => readTable(table, { outdoorDryBulb: dry, enteringWetBulb: wet }, air)),
   );
-  const flows = Math.max(1, table.axes.dryAirFlow.length) * Math.max(1, table.axes.enteringDryBulb.length);
-  return (
-    places.find(({ outdoorDryBulb: dry, enteringWetBulb: wet }) => {
-      const row = outdoorDryBulb.indexOf(dry) * enteringWetBulb.length + enteringWetBulb.indexOf(wet);
-      return table.total.slice(row * flows, (row + 1) * flows).every((total) => total !== null);
-    }) ?? null
-  );
+  return surfaceQuantities.filter((quantity) => readings.some((one) => one !== null && one[quantity] !== null));
 }
 
 const ownBlower = (table: RatingTable) => ({ blowerPower: blowerInside(table) });

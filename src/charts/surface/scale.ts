@@ -1,7 +1,7 @@
 /** The figures of a surface as a person reads them: unit, digits, and the room that a round step has to have. */
-import { formatNumber } from '../../job/format.ts';
+import { formatCapacity, formatNumber, withUnit } from '../../job/format.ts';
 import type { System } from '../../job/types.ts';
-import { units } from '../../job/units.ts';
+import { displayUnit, units } from '../../job/units.ts';
 import { surfaceScales } from '../../words/en/expectedChart.ts';
 import { decimalsOf, roundStep, roundValues } from '../grid.ts';
 import type { SurfaceQuantity } from './reading.ts';
@@ -39,9 +39,17 @@ export const figureText = ({ factor, decimals }: SurfaceScale, si: number): stri
 
 /** The same in full with its unit: 31,600 Btu/h, 74 %, 12.3 Btu/h per W. */
 export function amountText({ quantity, system, factor, decimals, unit }: SurfaceScale, si: number): string {
-  const isCapacity = quantity === 'total' || quantity === 'sensible';
-  if (!isCapacity || system === 'si') return `${formatNumber(si / factor, decimals)}\u00a0${unit}`;
-  return `${formatNumber(100 * Math.round((si / factor) * 10), 0)}\u00a0Btu/h`;
+  if (quantity !== 'total' && quantity !== 'sensible') return `${formatNumber(si / factor, decimals)}\u00a0${unit}`;
+  const own = displayUnit.power[system];
+  return withUnit(formatCapacity(si, own), own);
+}
+
+/** A change of a figure, to a digit more than the figure itself: 190 Btu/h. */
+export function changeText({ quantity, system, factor, decimals, unit }: SurfaceScale, si: number): string {
+  if ((quantity === 'total' || quantity === 'sensible') && system === 'ip') {
+    return withUnit(formatNumber(10 * Math.round((si / factor) * 100), 0), 'btuh');
+  }
+  return `${formatNumber(si / factor, decimals + 1)}\u00a0${unit}`;
 }
 
 /** Round values between which the bands lie, and the digits that they need. */

@@ -1,10 +1,11 @@
 import { useState } from 'preact/hooks';
 import { sourceLabels } from '~/calc/sourceLabels.ts';
-import { toSi } from '~/job/units.ts';
+import { href } from '~/parts/href.ts';
 import { Ledger, type LedgerLine } from '~/parts/Ledger.tsx';
 import { derateNames, results } from '~/words/en/results.ts';
+import { changeText, fine } from '../fine.ts';
 import { lazy } from '../lazy.tsx';
-import { inUnitOf, joined, type Shown } from '../show.ts';
+import { inUnitOf, joined } from '../show.ts';
 import { assessment, interpreted, system } from '../store.ts';
 import { workingAsked } from './model.ts';
 
@@ -20,6 +21,9 @@ export function Folds() {
         <details class="fold">
           <summary>{nominal === null ? results.whyNotPlain : results.whyNot(nominalText(nominal))}</summary>
           <Derates nominal={nominal} />
+          <p class="note">
+            <a href={href('/worksheets/expected/#why-not')}>{results.whyNotDrawn}</a>
+          </p>
         </details>
       )}
       <WorkingFold />
@@ -59,7 +63,7 @@ function Derates({ nominal }: { nominal: number | null }) {
     const reads = cause === 'temperatures';
     if (!reads && Math.abs(factor - 1) < 5e-5) lines.push({ name: words, number: results.noStep, unit: '' });
     else {
-      const by = reads ? '' : ` (${change(after - before)})`;
+      const by = reads ? '' : ` (${changeText(after - before)})`;
       lines.push({ name: <Named words={`${words}${by}`} source={sourceLabels[source]} />, ...fine(after) });
     }
   }
@@ -74,11 +78,3 @@ function Named({ words, source }: { words: string; source: string }) {
     </>
   );
 }
-
-/** To ten Btu/h, or to a hundredth of a kilowatt. */
-function fine(watts: number): Shown {
-  const step = system.value === 'ip' ? toSi(10, 'btuh') : 1;
-  return inUnitOf(Math.round(watts / step) * step, system.value === 'ip' ? 'btuh' : 'kw');
-}
-
-const change = (watts: number) => `${watts < 0 ? '−' : '+'}${joined(fine(Math.abs(watts)))}`;

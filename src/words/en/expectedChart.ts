@@ -13,8 +13,18 @@ export const surfaceWords = {
   contours: (unit: string) => `contours: ${unit}`,
   outside: 'not in the table',
   hole: 'no figure',
-  here: (amount: string) => `here, ${amount}`,
+  tried: (amount: string) => `tried out, ${amount}`,
   jobHere: (amount: string) => `here and now, ${amount}`,
   cell: { 1: 'on a printed figure', 2: 'between two figures', 4: 'between four figures', 8: 'between eight figures' },
   cellMany: 'between sixteen figures',
+} as const;
+
+export const sliceWords = {
+  measured: (amount: string) => `measured ${amount}`,
+} as const;
+
+export const valueScaleWords = {
+  table: (amount: string) => `in the table ${amount}`,
+  should: (amount: string) => `should make ${amount}`,
+  measured: (amount: string) => `measured ${amount}`,
 } as const;

@@ -26,6 +26,7 @@ export const results = {
   roughly: 'rough: two humidity probes',
   whyNot: (nominal: string) => `Why not ${nominal}?`,
   whyNotPlain: 'How the expectation comes about',
+  whyNotDrawn: 'See it drawn, leave steps out, and try what each is worth',
   nameplate: 'On the nameplate (nominal)',
   noStep: 'does not apply',
   working: 'The working',

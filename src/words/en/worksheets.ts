@@ -19,6 +19,11 @@ export const worksheets = [
     say: 'Eight ways, how good each of them is, and what to do when two of them differ.',
   },
   {
+    path: '/worksheets/expected/',
+    name: 'What it should make',
+    say: 'The maker’s table as a surface, and every step from the nameplate to the figure to expect.',
+  },
+  {
     path: '/worksheets/moist-air/',
     name: 'Air chart',
     say: 'The job’s own air on the moist-air (psychrometric) chart, with states and processes of your own.',

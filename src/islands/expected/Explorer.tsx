@@ -1,0 +1,42 @@
+import { useEffect } from 'preact/hooks';
+import { lazy } from '../lazy.tsx';
+import { followBands } from './bands.ts';
+import { Controls, Quantity } from './Controls.tsx';
+import { Figure } from './Figure.tsx';
+import { SurfaceTable } from './Folds.tsx';
+import { isSurface } from './model.ts';
+import { Origin } from './Origin.tsx';
+import { Reading } from './Reading.tsx';
+
+import { SlicesBeside } from './Slices.tsx';
+import { followPage, isPhone } from './view.ts';
+import { Worth } from './Worth.tsx';
+
+const Derating = lazy(() => import('./derating/Derating.tsx').then((module) => module.Derating));
+
+export { fetchDemo, shown } from './model.ts';
+
+/** The table of the open job, drawn and moved; without one an invented table. */
+export function Explorer() {
+  useEffect(followPage, []);
+  useEffect(followBands, []);
+  return (
+    <div class="expected">
+      <div class="expected-main">
+        <Origin />
+        <Figure />
+        {!isPhone.value && isSurface.value && <SlicesBeside />}
+      </div>
+      <div class="expected-side">
+        <Quantity />
+        <Reading />
+        <Controls />
+        <Worth />
+      </div>
+      <Derating />
+      <section class="folds">
+        <SurfaceTable />
+      </section>
+    </div>
+  );
+}

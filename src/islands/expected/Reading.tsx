@@ -1,0 +1,92 @@
+import { Shapes } from '~/charts/Shapes.tsx';
+import { cellText } from '~/charts/surface/point.ts';
+import { surfaceQuantities } from '~/charts/surface/reading.ts';
+import { valueScale } from '~/charts/surface/valueScale.ts';
+import { Ledger } from '~/parts/Ledger.tsx';
+import { placeWords } from '~/words/en/expected.ts';
+import { useWidth } from '../useWidth.ts';
+import {
+  backToJob,
+  isStandIn,
+  isTried,
+  levels,
+  measured,
+  place,
+  quantity,
+  reading,
+  scale,
+  should,
+  shown,
+} from './model.ts';
+
+import { Spoken } from './Spoken.tsx';
+import { figure, nameOf, placeText } from './said.ts';
+
+/** What the table says at the place, and where that stands beside what should be made and what was measured. */
+export function Reading() {
+  const [at, found] = [place.value, reading.value];
+  if (!at || !shown.value) return null;
+  const lines = surfaceQuantities
+    .filter((one) => found && found[one] !== null)
+    .map((one) => {
+      const [number = '', ...unit] = figure(one, found?.[one] ?? null).split('\u00a0');
+      return { name: one === quantity.value ? <b>{nameOf(one)}</b> : nameOf(one), number, unit: unit.join('\u00a0') };
+    });
+  return (
+    <section class="expected-reading" aria-labelledby="expected-place">
+      <h2 id="expected-place">
+        {isTried.value ? placeWords.tried : placeWords.here}
+        <small>{placeText(at)}</small>
+      </h2>
+      {found ? (
+        <>
+          <Ledger caption={placeWords.ledger} lines={lines} />
+          <p class="note quiet">
+            {found.outside.length > 0 ? placeWords.beyond : `${placeWords.read} ${cellText(found.cell)}.`}
+          </p>
+        </>
+      ) : (
+        <p>{placeWords.hole}</p>
+      )}
+      <OnScale />
+      <p class="tools">
+        <button type="button" class="plain-button" disabled={!isTried.value} onClick={backToJob}>
+          {isStandIn.value ? placeWords.backDemo : placeWords.back}
+        </button>
+      </p>
+      <Spoken />
+    </section>
+  );
+}
+
+/** The scale of the surface with the figures of the place on it. */
+function OnScale() {
+  const [box, width] = useWidth();
+  const steps = levels.value;
+  const table = reading.value?.[quantity.value] ?? null;
+  const drawing =
+    steps && width > 0
+      ? valueScale({ scale: scale.value, levels: steps, width, table, should: should.value, measured: measured.value })
+      : null;
+  const said = [
+    table !== null && placeWords.inTable(figure(quantity.value, table)),
+    should.value !== null && placeWords.should(figure(quantity.value, should.value)),
+    measured.value && placeWords.measured(figure(quantity.value, measured.value.value)),
+  ].filter((one) => typeof one === 'string');
+  return (
+    <div class="expected-scale" ref={box}>
+      {drawing && (
+        <svg
+          class="drawing"
+          width={drawing.width}
+          height={drawing.height}
+          viewBox={`0 0 ${drawing.width} ${drawing.height}`}
+          role="img"
+          aria-label={placeWords.value(said.join(', '))}
+        >
+          <Shapes of={drawing} />
+        </svg>
+      )}
+    </div>
+  );
+}

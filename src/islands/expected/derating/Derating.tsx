@@ -1,0 +1,93 @@
+import { useEffect, useRef } from 'preact/hooks';
+import { ledgerDrawing } from '~/charts/derating/ledger.ts';
+import { Shapes } from '~/charts/Shapes.tsx';
+import { derating } from '~/words/en/derating.ts';
+import { changeText, fineText } from '../../fine.ts';
+import { system } from '../../jobStore.ts';
+import { capacityText, inUnitOf, joined } from '../../show.ts';
+import { useWidth } from '../../useWidth.ts';
+import { isMoved, isOutside, measured, nominal, ownTotal, putBack, total } from './model.ts';
+import { rowsOf, share, unitName } from './rows.ts';
+import { StepList } from './StepList.tsx';
+
+/** From the nameplate to what this system should make here and now, each step to be seen, left out and tried. */
+export function Derating() {
+  const section = useRef<HTMLElement>(null);
+  useEffect(() => {
+    // The section was not there yet when the page was asked for it.
+    if (location.hash === '#why-not') section.current?.scrollIntoView();
+  }, []);
+  const [now, was] = [total.value, ownTotal.value];
+  if (now === null || was === null) return null;
+  return (
+    <section class="derating wide-part" id="why-not" ref={section} aria-labelledby="why-not-head">
+      <div class="derating-head">
+        <h2 id="why-not-head">{titleText()}</h2>
+        <p>
+          {nominal.value === null
+            ? derating.sayPlain(capacityText(was))
+            : derating.say(nominalText(nominal.value), capacityText(was))}{' '}
+          {derating.faults}
+        </p>
+      </div>
+      <div class="derating-picture">
+        <Picture />
+        <p class="derating-tried" role="status">
+          {isMoved.value && derating.triedSay(fineText(now), fineText(was), changeText(now - was))}
+        </p>
+        {isOutside.value && <p class="note">{derating.outside}</p>}
+        <p class="tools">
+          <button type="button" class="plain-button" disabled={!isMoved.value} onClick={putBack}>
+            {derating.reset}
+          </button>
+        </p>
+      </div>
+      <StepList />
+    </section>
+  );
+}
+
+const nominalText = (watts: number) =>
+  joined(inUnitOf(watts, system.value === 'ip' ? 'btuh' : 'kw', system.value === 'ip' ? 0 : 1));
+
+function titleText(): string {
+  return nominal.value === null ? derating.plain : derating.whyNot(nominalText(nominal.value));
+}
+
+function Picture() {
+  const [box, width] = useWidth();
+  const rows = rowsOf();
+  const [first, last] = [rows[0], rows.at(-1)];
+  if (!first || !last) return null;
+  const of = (watts: number) => share(watts / first.value);
+  const drawing =
+    width > 0
+      ? ledgerDrawing({
+          rows,
+          width: Math.min(width, 860),
+          unit: unitName(),
+          should: (isMoved.value ? derating.triedTotal : derating.should)(of(last.value)),
+          measured: measured.value && {
+            value: measured.value.value,
+            text: derating.measured(of(measured.value.value)),
+          },
+          range: measured.value?.range ?? null,
+        })
+      : null;
+  return (
+    <div ref={box} class="derating-room">
+      {drawing && (
+        <svg
+          class="drawing"
+          width={drawing.width}
+          height={drawing.height}
+          viewBox={`0 0 ${drawing.width} ${drawing.height}`}
+          role="img"
+          aria-label={derating.ledger(`${first.amount} ${unitName()}`, `${last.amount} ${unitName()}`)}
+        >
+          <Shapes of={drawing} />
+        </svg>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,120 @@
+/** What is drawn of a job, as pure functions of it: its table, where it stands on it, the bands, and what it is held against. */
+import { assess } from '~/calc/assess.ts';
+import { standardPressureAtSeaLevel } from '~/calc/constants.ts';
+import { type ExpectationConditions, tableRange } from '~/calc/expectationChain.ts';
+import { ratingHere } from '~/calc/expectedHere.ts';
+import { flowOf } from '~/calc/measuredFlow.ts';
+import { attempt } from '~/calc/outcome.ts';
+import { ratingTable } from '~/calc/ratingTable.ts';
+import type { Assessment, Installation, RatingTable, Test } from '~/calc/types.ts';
+import { type Air, fieldOf, type Place, type SurfaceQuantity } from '~/charts/surface/reading.ts';
+import { type Levels, levelsOf, type SurfaceScale } from '~/charts/surface/scale.ts';
+import type { Measured } from '~/charts/surface/slice.ts';
+import { quantityOf } from '~/job/quantities.ts';
+import { typedRows } from '~/job/ratingTyped.ts';
+import { toTest } from '~/job/toTest.ts';
+import type { Job } from '~/job/types.ts';
+
+export type Axis = 'outdoorDryBulb' | 'enteringWetBulb' | 'dryAirFlow' | 'enteringDryBulb';
+export type Conditions = Place & Air;
+
+export interface Shown {
+  readonly job: Job;
+  readonly test: Test;
+  readonly table: RatingTable;
+  /** Figures in the table, totals and others. */
+  readonly figures: number;
+  readonly assessment: Assessment;
+  /** Where and how the job stands on the table; `null` while readings are missing. */
+  readonly here: { readonly conditions: ExpectationConditions; readonly installation: Installation } | null;
+}
+
+/** A job with its table; `null` where it has none that can be put together. */
+export function shownOf(job: Job): Shown | null {
+  const { test } = toTest(job);
+  const assessment = assess(test);
+  const rating = ratingHere(test, assessment.entering, flowOf(test, assessment.entering, assessment.leaving));
+  const here = rating.ok ? rating.value : null;
+  const table = wholeTable(job, test, here?.table ?? null);
+  if (!table) return null;
+  const columns = [table.total, table.sensible ?? [], table.power ?? []];
+  const figures = columns.flat().filter((figure) => figure !== null).length;
+  return { job, test, table, figures, assessment, here };
+}
+
+/** Every figure that was typed, not only those around the readings; what cannot be put together is left to the readings. */
+function wholeTable(job: Job, { rating }: Test, around: RatingTable | null): RatingTable | null {
+  if (!rating) return around;
+  const typed = typedRows(job);
+  if (rating.from === 'generic' || typed.length <= rating.rows.length) return around;
+  const basis = around?.basis ?? (rating.basis === 'gross' ? 'gross' : 'net');
+  const blowerPower = around?.blowerPower ?? rating.blowerPower ?? 0;
+  const whole = attempt(() => ratingTable(typed, { basis, blowerPower, multipliers: rating.multipliers }));
+  return whole.ok ? whole.value : around;
+}
+
+/** The job's own place and air; without readings the middle of the table, and the air that it is for. */
+export function ownConditions({ table, here }: Pick<Shown, 'table' | 'here'>): Conditions {
+  const { axes } = table;
+  const flow = here?.conditions.dryAirFlow;
+  const pressure = here?.installation.pressure ?? standardPressureAtSeaLevel;
+  // A table is read at the measured volume as if at sea level.
+  const dryAirFlow = flow === undefined ? axes.dryAirFlow[0] : (flow * standardPressureAtSeaLevel) / pressure;
+  const enteringDryBulb = here?.conditions.enteringDryBulb ?? axes.enteringDryBulb[0];
+  return {
+    outdoorDryBulb: here?.conditions.outdoorDryBulb ?? middle(axes.outdoorDryBulb),
+    enteringWetBulb: here?.conditions.enteringWetBulb ?? middle(axes.enteringWetBulb),
+    ...airOf(dryAirFlow, enteringDryBulb),
+  };
+}
+
+const middle = (rows: readonly number[]) => ((rows[0] ?? 0) + (rows.at(-1) ?? 0)) / 2;
+
+export const airOf = (dryAirFlow?: number | null, enteringDryBulb?: number | null): Air => ({
+  ...(typeof dryAirFlow === 'number' ? { dryAirFlow } : {}),
+  ...(typeof enteringDryBulb === 'number' ? { enteringDryBulb } : {}),
+});
+
+/** What a slider may reach, SI; `null` where the table does not go by it. */
+export function rangeOf(table: RatingTable, axis: Axis): readonly [number, number] | null {
+  if (axis === 'enteringDryBulb') return table.sensible ? quantityOf('rating.enteringDryBulb').usual : null;
+  const covered = tableRange(table, axis);
+  const [stated] = table.axes[axis];
+  return covered ?? (stated === undefined ? null : [stated, stated]);
+}
+
+/** Bands for all that the sliders of the air may reach, so that a shade keeps its meaning while they move. */
+export function levelsFor(table: RatingTable, own: Conditions, scale: SurfaceScale): Levels | null {
+  const ends = (axis: 'dryAirFlow' | 'enteringDryBulb') =>
+    own[axis] === undefined ? [undefined] : (rangeOf(table, axis) ?? [own[axis]]);
+  const figures = ends('dryAirFlow').flatMap((dryAirFlow) =>
+    ends('enteringDryBulb').flatMap((enteringDryBulb) => {
+      const field = fieldOf(table, scale.quantity, airOf(dryAirFlow, enteringDryBulb));
+      return table.axes.outdoorDryBulb.flatMap((outdoorDryBulb) =>
+        table.axes.enteringWetBulb.map((enteringWetBulb) => field({ outdoorDryBulb, enteringWetBulb })),
+      );
+    }),
+  );
+  const known = figures.filter((figure) => !Number.isNaN(figure));
+  return known.length === 0 ? null : levelsOf(scale, [Math.min(...known), Math.max(...known)]);
+}
+
+/** What was measured of a quantity, net of the blower; `null` where that was not. */
+export function measuredOf({ assessment }: Shown, quantity: SurfaceQuantity): Measured | null {
+  const { measured, ratio } = assessment;
+  if (!measured.ok) return null;
+  const { total, sensible, sensibleHeatRatio, basis } = measured.value;
+  if (quantity === 'ratio') return { value: Math.min(1, sensibleHeatRatio), range: null };
+  if (quantity !== 'total' && quantity !== 'sensible') return null;
+  const heat = basis === 'net' ? 0 : ratio.ok ? total - ratio.value.measured : null;
+  return heat === null ? null : { value: (quantity === 'total' ? total : sensible) - heat, range: null };
+}
+
+/** What this system should make of a quantity, after every step. */
+export function shouldOf({ assessment: { expected } }: Shown, quantity: SurfaceQuantity): number | null {
+  if (!expected.ok) return null;
+  const { total, sensible } = expected.value;
+  if (quantity === 'total') return total;
+  if (quantity === 'sensible') return sensible;
+  return quantity === 'ratio' && sensible !== null ? Math.min(1, sensible / total) : null;
+}

@@ -1,0 +1,107 @@
+/** Words around the surface of a rating table: what is read from it, and what can be tried. */
+export const tableWords = {
+  demo: 'Demo, invented.',
+  demoSay: 'This job has no table yet, so an invented one is drawn.',
+  addTable: 'Type the figures of its table',
+  own: (count: number) =>
+    count === 1 ? 'The one figure of this job’s table.' : `The ${count} figures of this job’s table.`,
+  generic: (band: string) => `No table: published curves through the certified rating, an estimate (±${band}).`,
+  tooSmall: 'A surface needs two rows and two columns of figures at least. What is there is drawn as lines.',
+  net: 'Net: the blower’s heat is taken off in the table.',
+  gross: 'Gross: the table leaves the blower’s heat out.',
+} as const;
+
+export const surfaceNames = {
+  ask: 'What to look at',
+  total: 'Total',
+  sensible: 'Sensible',
+  ratio: 'Sensible share',
+  power: 'Power',
+  efficiency: 'Efficiency',
+} as const;
+
+/** Why a quantity cannot be looked at. */
+export const missingWords: Readonly<Record<string, string>> = {
+  sensible: 'no sensible capacity',
+  ratio: 'no sensible capacity',
+  power: 'no power',
+  efficiency: 'no power',
+};
+export const missing = (what: string) => `This table has ${what}.`;
+export const and = ' and ';
+
+export const surfaceSay = {
+  title: {
+    total: 'Total capacity',
+    sensible: 'Sensible capacity',
+    ratio: 'Sensible share of the total (sensible heat ratio)',
+    power: 'Power taken',
+    efficiency: 'Capacity for the power taken (EER)',
+  },
+  at: (airflow: string) => ` at ${airflow}`,
+  chartName: 'The table as a surface',
+  pointName: 'Place on the surface',
+  pointRole: 'point on a chart',
+  hint: 'Tap the drawing, drag the point, or use the arrow keys: left and right for outdoors, up and down for the wet bulb.',
+  showSurface: 'Show the filled surface',
+  showSlices: 'Show the two lines',
+  sliceOutdoors: (wetBulb: string) => `Across outdoor temperatures, at ${wetBulb} wet bulb`,
+  sliceWetBulb: (outdoors: string) => `Across entering wet bulbs, at ${outdoors} outdoors`,
+} as const;
+
+export const placeWords = {
+  here: 'Here and now',
+  tried: 'Tried out',
+  at: (outdoors: string, wetBulb: string) => `${outdoors} outdoors, ${wetBulb} entering wet bulb`,
+  back: 'Back to the job',
+  backDemo: 'Back to the demo',
+  dryBulb: (temperature: string) => `${temperature} dry bulb`,
+  none: 'not in the table',
+  ledger: 'What the table says at this place',
+  read: 'Read',
+  inTable: (amount: string) => `in the table ${amount}`,
+  should: (amount: string) => `should make ${amount}`,
+  measured: (amount: string) => `measured ${amount}`,
+  beyond: 'Outside the table: carried on in the line of the last cell, an estimate.',
+  hole: 'The table has no figure to read here.',
+  value: (figures: string) => `On the scale of the surface: ${figures}.`,
+} as const;
+
+export const worthWords = {
+  title: 'What one more is worth here',
+  ledger: 'What the figure changes by',
+  outdoorDryBulb: (step: string) => `${step} warmer outdoors`,
+  enteringWetBulb: (step: string) => `${step} more wet bulb`,
+  dryAirFlow: (step: string) => `${step} more airflow`,
+  enteringDryBulb: (step: string) => `${step} more dry bulb, same wet bulb`,
+  none: 'nothing',
+  unknown: 'unknown',
+} as const;
+
+export const tryWords = {
+  title: 'Try it out',
+  say: 'Nothing here changes the job.',
+  outdoorDryBulb: 'Outdoors',
+  enteringWetBulb: 'Entering wet bulb',
+  dryAirFlow: 'Airflow',
+  enteringDryBulb: 'Entering dry bulb',
+  standardAir: 'in standard air, as tables state it',
+  noFlow: 'The table does not say which airflow it is for.',
+  noDryBulb: 'The dry bulb acts on the sensible capacity only, and this table has none.',
+} as const;
+
+export const summaryWords = {
+  at: (quantity: string, amount: string, outdoors: string, wetBulb: string) =>
+    `${quantity}: ${amount} at ${outdoors} outdoors and ${wetBulb} entering wet bulb`,
+  cell: (count: string) => count,
+  range: (low: string, high: string) => `Over the whole table it lies between ${low} and ${high}.`,
+  should: (amount: string) => `After every step this system should make ${amount}.`,
+  measured: (amount: string) => `It makes ${amount}, measured.`,
+} as const;
+
+export const tableFold = {
+  fold: 'The surface as a table',
+  caption: (quantity: string, unit: string, air: string) => `${quantity}, ${unit}, ${air}`,
+  corner: 'Wet bulb, outdoors',
+  hole: 'no figure',
+} as const;
