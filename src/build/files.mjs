@@ -21,12 +21,10 @@ const files = {
     'src/parts/{Step,Mark,href}.{ts,tsx}',
     'src/words/en/jobLine.ts',
   ],
+  /** What any drawing is made of. */
+  drawing: ['src/charts/{box,clip,grid,placing,scale,shapes,Shapes}.{ts,tsx}'],
   /** The drawing of moist air, which pages show that are not the air chart. */
-  chart: [
-    'src/charts/{box,clip,grid,placing,shapes,Shapes}.{ts,tsx}',
-    'src/charts/moistAir/!(standalone|describe).{ts,tsx}',
-    'src/words/en/moistAirChart.ts',
-  ],
+  chart: ['src/charts/moistAir/!(standalone|describe).{ts,tsx}', 'src/words/en/moistAirChart.ts'],
   /** The air chart. */
   air: [
     'src/islands/moistAir/*.{ts,tsx}',

@@ -17,7 +17,11 @@ import {
 } from './builtSite.ts';
 
 /** Pages with an island, and what they may load before their first answer. */
-const worksheets = ['worksheets/capacity/index.html', 'worksheets/moist-air/index.html'];
+const worksheets = [
+  'worksheets/capacity/index.html',
+  'worksheets/expected/index.html',
+  'worksheets/moist-air/index.html',
+];
 const mostBefore = 45_000;
 /** Articles with a picture that wakes when it is seen: what it brings then, before anybody asks it to move. */
 const livePictures = ['method/measured-cooling/index.html'];

@@ -1,6 +1,5 @@
 import { href } from '~/parts/href.ts';
 import { tableWords } from '~/words/en/expected.ts';
-import { percent } from '../show.ts';
 import { isStandIn, isSurface, shown } from './model.ts';
 
 /** Whose table this is, what its figures mean, and what it cannot show. */
@@ -8,7 +7,7 @@ export function Origin() {
   const now = shown.value;
   if (!now) return null;
   const { table, figures, job } = now;
-  const whose = table.from === 'generic' ? tableWords.generic(percent(table.band)) : tableWords.own(figures);
+  const whose = table.from === 'generic' ? tableWords.generic : tableWords.own(figures);
   return (
     <p class="expected-origin">
       {job.invented === true && (

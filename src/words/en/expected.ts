@@ -5,7 +5,7 @@ export const tableWords = {
   addTable: 'Type the figures of its table',
   own: (count: number) =>
     count === 1 ? 'The one figure of this job’s table.' : `The ${count} figures of this job’s table.`,
-  generic: (band: string) => `No table: published curves through the certified rating, an estimate (±${band}).`,
+  generic: 'No table: published curves through the certified rating. An estimate.',
   tooSmall: 'A surface needs two rows and two columns of figures at least. What is there is drawn as lines.',
   net: 'Net: the blower’s heat is taken off in the table.',
   gross: 'Gross: the table leaves the blower’s heat out.',
