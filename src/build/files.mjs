@@ -45,6 +45,8 @@ const files = {
     'src/job/{probeLimits,ratingSeries,ratingSheet,ratingTable,readRatio,toRating,toTest}.ts',
     'src/islands/store.ts',
   ],
+  /** What a system should make, before its table is drawn. */
+  expected: ['src/islands/expected/{index,standIn}.{ts,tsx}'],
   /** The capacity sheet: its steps. */
   sheet: [
     'src/job/{problems,ratingGrid,ratingHeads}.ts',

@@ -4,11 +4,8 @@ import { quantityOf, unitOf } from '~/job/quantities.ts';
 import { read } from '~/job/read.ts';
 import type { QuantityKey } from '~/job/types.ts';
 import { fromSi, toSi } from '~/job/units.ts';
-import { Field } from '~/parts/Field.tsx';
 import { Slide } from '~/parts/Slide.tsx';
-import { problemWords } from '~/words/en/problems.ts';
-import { slideName } from '~/words/en/slides.ts';
-import { partsOf } from './fields.ts';
+import { slides } from '~/words/en/slides.ts';
 import { system } from './jobStore.ts';
 
 interface Props {
@@ -27,53 +24,37 @@ interface Props {
   readonly onValue: (si: number) => void;
 }
 
-/** A value to try out: a slider, and a field for who would rather type it. Nothing of it is kept. */
+/** A value to try out, in the unit of the page. Nothing of it is kept. */
 export function SlideField({ id, of, name, hint, value, range, step, fixed = null, onValue }: Props) {
   // The text while it is being typed, nonsense too; afterwards the field shows the value again.
   const [typed, type] = useState<string | null>(null);
   const unit = unitOf(of, system.value);
-  const decimals = quantityOf(of).decimals[system.value];
-  const shown = formatNumber(fromSi(value, unit), decimals);
-  const found = typed === null ? null : read(typed, of, unit);
-  const problem =
-    found?.state === 'bad' && typed !== null
-      ? (problemWords[found.code]?.(partsOf(of, typed, unit)) ?? found.code)
-      : null;
-  const [low, high] = [
-    Math.floor(fromSi(range[0], unit) / step) * step,
-    Math.ceil(fromSi(range[1], unit) / step) * step,
-  ];
+  const { decimals, possible } = quantityOf(of);
+  const text = (si: number) => formatNumber(fromSi(si, unit), decimals[system.value]);
+  const isBad = typed !== null && read(typed, of, unit).state === 'bad';
   const at = fromSi(value, unit);
+  const onStep = (number: number) => Math.round(number / step) * step;
   return (
-    <div class="slide-field">
-      <Field
-        id={id}
-        name={name}
-        hint={fixed ?? hint}
-        value={typed ?? shown}
-        unit={unitLabel(unit)}
-        unitSpoken=""
-        problem={problem}
-        disabled={fixed !== null}
-        onInput={(text) => {
-          type(text);
-          const next = read(text, of, unit);
-          if (next.state === 'read') onValue(next.si);
-        }}
-        onBlur={() => type(null)}
-      />
-      {fixed === null && (
-        <Slide
-          id={`${id}-slide`}
-          name={slideName(name)}
-          min={Math.min(low, at)}
-          max={Math.max(high, at)}
-          step={at === Math.round(at / step) * step ? step : 'any'}
-          value={at}
-          said={withUnit(shown, unit)}
-          onSlide={(number) => onValue(toSi(Math.round(number / step) * step, unit))}
-        />
-      )}
-    </div>
+    <Slide
+      id={id}
+      name={name}
+      hint={fixed ?? hint}
+      text={typed ?? text(value)}
+      value={at}
+      unit={unitLabel(unit)}
+      min={Math.min(Math.floor(fromSi(range[0], unit) / step) * step, at)}
+      max={Math.max(Math.ceil(fromSi(range[1], unit) / step) * step, at)}
+      // A value between two steps stays where it is until the slider is moved.
+      step={Math.abs(at - onStep(at)) < 1e-9 ? step : 'any'}
+      problem={isBad ? slides.between(text(possible[0]), withUnit(text(possible[1]), unit)) : null}
+      fixed={fixed !== null}
+      onText={(next) => {
+        type(next);
+        const found = read(next, of, unit);
+        if (found.state === 'read') onValue(found.si);
+      }}
+      onBlur={() => type(null)}
+      onSlide={(number) => onValue(toSi(onStep(number), unit))}
+    />
   );
 }

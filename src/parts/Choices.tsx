@@ -7,14 +7,12 @@ export interface ChoicesProps {
   /** The one chosen, or the one assumed until somebody says otherwise. */
   readonly value: string | undefined;
   readonly assumed?: boolean;
-  /** Options that cannot be chosen here; the caller says why. */
-  readonly without?: readonly string[];
   /** False when nothing may be changed: the answer that was given is put back. */
   readonly onChoose: (value: string) => boolean;
 }
 
 /** One of a few: native radios drawn as boxes, the chosen one in a thick frame and heavier type. */
-export function Choices({ id, ask, options, value, assumed, without = [], onChoose }: ChoicesProps) {
+export function Choices({ id, ask, options, value, assumed, onChoose }: ChoicesProps) {
   return (
     <fieldset class="choices" data-assumed={assumed ? '' : undefined}>
       <legend>
@@ -28,7 +26,6 @@ export function Choices({ id, ask, options, value, assumed, without = [], onChoo
               name={id}
               value={key}
               checked={value === key}
-              disabled={without.includes(key)}
               onChange={(event) => onChoose(key) || putBack(event.currentTarget, value)}
             />
             <span>{label}</span>

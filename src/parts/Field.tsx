@@ -18,8 +18,6 @@ export interface FieldProps {
   readonly signed?: boolean;
   /** A short label to be seen where the whole name is only to be heard; '' where nothing but the box is seen. */
   readonly seen?: string | undefined;
-  /** Nothing can be typed here; the hint says why. */
-  readonly disabled?: boolean;
   readonly onInput: (text: string, input?: HTMLInputElement) => void;
   readonly onBlur?: () => void;
   /** Absent where a field has one unit only. */
@@ -29,23 +27,8 @@ export interface FieldProps {
 
 /** A number to type, with its label above, its unit as a key, and a sentence below when it cannot be read. */
 export function Field(props: FieldProps) {
-  const {
-    id,
-    name,
-    term,
-    hint,
-    value,
-    unit,
-    unitSpoken,
-    problem,
-    saidAt,
-    signed,
-    seen,
-    disabled,
-    onInput,
-    onBlur,
-    onUnit,
-  } = props;
+  const { id, name, term, hint, value, unit, unitSpoken, problem, saidAt, signed, seen, onInput, onBlur, onUnit } =
+    props;
   const described = [hint && `${id}-hint`, problem && (saidAt ?? `${id}-check`)].filter(Boolean).join(' ');
   const flip = () => onInput(/^[-−]/.test(value) ? value.slice(1) : `-${value}`);
   return (
@@ -77,7 +60,6 @@ export function Field(props: FieldProps) {
           spellcheck={false}
           maxLength={200}
           value={value}
-          disabled={disabled}
           aria-invalid={problem ? 'true' : undefined}
           aria-describedby={described || undefined}
           onInput={(event) => onInput(event.currentTarget.value, event.currentTarget)}

@@ -1,28 +1,33 @@
 import { surfaceQuantities } from '~/charts/surface/reading.ts';
-import { Choices } from '~/parts/Choices.tsx';
 import { and, missing, missingWords, surfaceNames, tryWords } from '~/words/en/expected.ts';
 import { offered, quantity, wanted } from './model.ts';
 import { Slider } from './Sliders.tsx';
+import { nameOf } from './said.ts';
 import { showsSlices } from './view.ts';
 
 /** Which figure is looked at; those that the table does not have say why. */
 export function Quantity() {
   const without = surfaceQuantities.filter((one) => !offered.value.includes(one));
   const lacking = [...new Set(without.map((one) => missingWords[one] ?? ''))].filter(Boolean);
-  const { ask, ...options } = surfaceNames;
   return (
     <div class="expected-quantity">
-      <Choices
-        id="expected-quantity"
-        ask={ask}
-        options={options}
-        value={quantity.value}
-        without={without}
-        onChoose={(value) => {
-          wanted.value = surfaceQuantities.find((one) => one === value) ?? 'total';
-          return true;
-        }}
-      />
+      <p id="expected-quantity">{surfaceNames.ask}</p>
+      <div role="group" aria-labelledby="expected-quantity">
+        {surfaceQuantities.map((one) => (
+          <button
+            key={one}
+            type="button"
+            class="air-toggle"
+            aria-pressed={one === quantity.value ? 'true' : 'false'}
+            disabled={without.includes(one)}
+            onClick={() => {
+              wanted.value = one;
+            }}
+          >
+            {nameOf(one)}
+          </button>
+        ))}
+      </div>
       {lacking.length > 0 && <p class="hint">{missing(lacking.join(and))}</p>}
     </div>
   );

@@ -14,7 +14,7 @@ import { Worth } from './Worth.tsx';
 
 const Derating = lazy(() => import('./derating/Derating.tsx').then((module) => module.Derating));
 
-export { fetchDemo, shown } from './model.ts';
+export { shown } from './model.ts';
 
 /** The table of the open job, drawn and moved; without one an invented table. */
 export function Explorer() {

@@ -4,6 +4,7 @@ import { useEffect } from 'preact/hooks';
 import { refused } from '../jobStore.ts';
 import { lazy } from '../lazy.tsx';
 import { follow, noticed, open } from '../opening.ts';
+import { followNeed } from './standIn.ts';
 
 const AskCopy = lazy(() => import('../AskCopy.tsx').then((module) => module.AskCopy));
 const Notices = lazy(() => import('../Notices.tsx').then((module) => module.Notices));
@@ -27,13 +28,16 @@ export function Expected({ children }: { children?: ComponentChildren }) {
 /** Runs once after hydration. Returns what is to be undone when the page goes. */
 function start(): () => void {
   const unfollow = follow();
+  const stop = followNeed();
   void open(new URLSearchParams(location.search));
   // Without the network it may not come; the picture is there all the same.
   void import('./Explorer.tsx')
     .then((module) => {
       explorer.value = module;
-      return module.fetchDemo();
     })
     .catch(() => {});
-  return unfollow;
+  return () => {
+    stop();
+    unfollow();
+  };
 }

@@ -1,33 +1,17 @@
 /** What is looked at: which table, which quantity, which place, which air. What is tried here never changes the job. */
-import { computed, effect, signal } from '@preact/signals';
+import { computed, signal } from '@preact/signals';
 import { hasSurface } from '~/charts/surface/frame.ts';
 import { type Air, type Place, quantitiesIn, readTable, type SurfaceQuantity } from '~/charts/surface/reading.ts';
 import { scaleOf } from '~/charts/surface/scale.ts';
-import type { Job } from '~/job/types.ts';
 import { job, loaded, system } from '../jobStore.ts';
 import { type Axis, airOf, type Conditions, levelsFor, measuredOf, ownConditions, shouldOf, shownOf } from './shown.ts';
-
-/** The demo, once it has been fetched for somebody who has no table yet. */
-const demo = signal<Job | null>(null);
+import { standIn } from './standIn.ts';
 
 const ofJob = computed(() => (loaded.value ? shownOf(job.value) : null));
 /** The open job's own table, else the invented one of the demo; `null` until one of them is there. */
-export const shown = computed(() => ofJob.value ?? (loaded.value && demo.value ? shownOf(demo.value) : null));
+export const shown = computed(() => ofJob.value ?? (loaded.value && standIn.value ? shownOf(standIn.value) : null));
 /** The open job has no table. */
 export const isStandIn = computed(() => ofJob.value === null);
-
-/** From now on fetches the demo's job where the open one has no table to draw. */
-export function fetchDemo(): void {
-  effect(() => {
-    if (loaded.value && !demo.peek() && !ofJob.value) void bringDemo().catch(() => {});
-  });
-}
-
-/** Without the network it may not come; the still picture is there all the same. */
-async function bringDemo(): Promise<void> {
-  const { demoJob } = await import('~/job/demo.ts');
-  demo.value = demoJob;
-}
 
 export const wanted = signal<SurfaceQuantity>('total');
 /** What was tried instead of the job's own, SI. */

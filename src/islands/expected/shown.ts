@@ -1,12 +1,11 @@
 /** What is drawn of a job, as pure functions of it: its table, where it stands on it, the bands, and what it is held against. */
-import { assess } from '~/calc/assess.ts';
 import { standardPressureAtSeaLevel } from '~/calc/constants.ts';
 import { type ExpectationConditions, tableRange } from '~/calc/expectationChain.ts';
-import { ratingHere } from '~/calc/expectedHere.ts';
-import { flowOf } from '~/calc/measuredFlow.ts';
-import { attempt } from '~/calc/outcome.ts';
+import { expectedHere, ratingHere } from '~/calc/expectedHere.ts';
+import { type Measured as Measurement, measure } from '~/calc/measured.ts';
+import { attempt, orNull } from '~/calc/outcome.ts';
 import { ratingTable } from '~/calc/ratingTable.ts';
-import type { Assessment, Installation, RatingTable, Test } from '~/calc/types.ts';
+import type { Expectation, Installation, RatingTable, Test } from '~/calc/types.ts';
 import { type Air, fieldOf, type Place, type SurfaceQuantity } from '~/charts/surface/reading.ts';
 import { type Levels, levelsOf, type SurfaceScale } from '~/charts/surface/scale.ts';
 import type { Measured } from '~/charts/surface/slice.ts';
@@ -24,7 +23,8 @@ export interface Shown {
   readonly table: RatingTable;
   /** Figures in the table, totals and others. */
   readonly figures: number;
-  readonly assessment: Assessment;
+  readonly measured: Measurement;
+  readonly expected: Expectation | null;
   /** Where and how the job stands on the table; `null` while readings are missing. */
   readonly here: { readonly conditions: ExpectationConditions; readonly installation: Installation } | null;
 }
@@ -32,14 +32,14 @@ export interface Shown {
 /** A job with its table; `null` where it has none that can be put together. */
 export function shownOf(job: Job): Shown | null {
   const { test } = toTest(job);
-  const assessment = assess(test);
-  const rating = ratingHere(test, assessment.entering, flowOf(test, assessment.entering, assessment.leaving));
-  const here = rating.ok ? rating.value : null;
+  const measured = measure(test);
+  const rating = ratingHere(test, measured.entering, measured.flow);
+  const here = orNull(rating);
   const table = wholeTable(job, test, here?.table ?? null);
   if (!table) return null;
   const columns = [table.total, table.sensible ?? [], table.power ?? []];
   const figures = columns.flat().filter((figure) => figure !== null).length;
-  return { job, test, table, figures, assessment, here };
+  return { job, test, table, figures, measured, expected: orNull(expectedHere(rating)), here };
 }
 
 /** Every figure that was typed, not only those around the readings; what cannot be put together is left to the readings. */
@@ -100,20 +100,20 @@ export function levelsFor(table: RatingTable, own: Conditions, scale: SurfaceSca
 }
 
 /** What was measured of a quantity, net of the blower; `null` where that was not. */
-export function measuredOf({ assessment }: Shown, quantity: SurfaceQuantity): Measured | null {
-  const { measured, ratio } = assessment;
-  if (!measured.ok) return null;
-  const { total, sensible, sensibleHeatRatio, basis } = measured.value;
+export function measuredOf({ measured }: Shown, quantity: SurfaceQuantity): Measured | null {
+  const load = orNull(measured.load);
+  if (!load) return null;
+  const { total, sensible, sensibleHeatRatio, basis } = load;
+  const heat = basis === 'net' ? 0 : orNull(measured.blower);
   if (quantity === 'ratio') return { value: Math.min(1, sensibleHeatRatio), range: null };
-  if (quantity !== 'total' && quantity !== 'sensible') return null;
-  const heat = basis === 'net' ? 0 : ratio.ok ? total - ratio.value.measured : null;
-  return heat === null ? null : { value: (quantity === 'total' ? total : sensible) - heat, range: null };
+  if (heat === null || (quantity !== 'total' && quantity !== 'sensible')) return null;
+  return { value: (quantity === 'total' ? total : sensible) - heat, range: null };
 }
 
 /** What this system should make of a quantity, after every step. */
-export function shouldOf({ assessment: { expected } }: Shown, quantity: SurfaceQuantity): number | null {
-  if (!expected.ok) return null;
-  const { total, sensible } = expected.value;
+export function shouldOf({ expected }: Shown, quantity: SurfaceQuantity): number | null {
+  if (!expected) return null;
+  const { total, sensible } = expected;
   if (quantity === 'total') return total;
   if (quantity === 'sensible') return sensible;
   return quantity === 'ratio' && sensible !== null ? Math.min(1, sensible / total) : null;

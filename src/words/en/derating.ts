@@ -29,7 +29,7 @@ export const derating = {
   source: 'Source:',
   working: 'The working',
   band: (low: string, high: string) =>
-    `How much this step takes is not settled: after it the figure lies between ${low} and ${high}.`,
+    `Sources differ on how much this step takes: after it the figure lies between ${low} and ${high}.`,
   outside: 'Outside the table: carried on in the line of its last cell, an estimate.',
   after: (amount: string) => `after it ${amount}`,
 } as const;
@@ -65,7 +65,7 @@ export const stepSays: Steps<string> = {
   lineSet:
     'Long or narrow pipes cost pressure between the two units, and the compressor gets thinner vapour for it. Ratings are for a short line of the stated size.',
   altitude:
-    'Thin air weighs less: the same volume carries less heat to the coil and away from the outdoor unit. How much the outdoor side counts is not settled.',
+    'Thin air weighs less: the same volume carries less heat to the coil and away from the outdoor unit. How much the outdoor side counts, sources do not agree on.',
   blowerHere: 'Now the heat of the blower that stands here comes off: what is left is what the rooms get.',
 };
 

@@ -1,2 +1,6 @@
-/** How a slider is called beside the field of the same name. */
-export const slideName = (name: string) => `${name}, slide`;
+/** Words of a value on a scale: a slider and its field. */
+export const slides = {
+  name: (name: string) => `${name}, slide`,
+  check: 'Check:',
+  between: (low: string, high: string) => `Type a number from ${low} to ${high}.`,
+} as const;
