@@ -3,7 +3,7 @@ import { computed } from '@preact/signals';
 import { blowerHere } from '~/calc/blowerHere.ts';
 import type { ChartProcess } from '~/charts/moistAir/process.ts';
 import type { ReadingUncertainty } from '~/charts/moistAir/region.ts';
-import { assessment, interpreted } from './store.ts';
+import { assessment, interpreted, source } from './store.ts';
 
 /** A limit is the half-width of a rectangular distribution; its standard uncertainty is that over the root of three (JCGM 100, 4.3.7). */
 const standard = (limit: number) => limit / Math.sqrt(3);
@@ -15,7 +15,8 @@ export const jobProcess = computed((): ChartProcess | null => {
   const load = measured.ok ? measured.value : null;
   const { test } = interpreted.value;
   const blower = load && { heat: blowerHere(test, load.dryAirFlow), place: test.blower.place };
-  const uncertainty = { entering: ofProbe(), leaving: ofProbe() };
+  // A link tells no limits, and what its figures are is not known: regions would be made up.
+  const uncertainty = source.value === 'visitor' ? {} : { entering: ofProbe(), leaving: ofProbe() };
   return { entering: entering.value, leaving: leaving.value, load, blower, uncertainty };
 });
 

@@ -170,3 +170,45 @@ test.each([320, 390, 820, 1440])('nothing sticks out of the page at %i px', asyn
   await page.getByText('Table of the points').click();
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
 });
+
+/** Six states and three processes about the job's own. */
+const crowd =
+  '&b=68F,45rh,Bedroom&c=80F,55rh,Attic&d=62F,80rh,Duct&e=50F,95rh,Coil&f=85F,30rh,Roof&p2=drying,p1,,e,,1200cfm';
+
+test.each([320, 390, 820, 1440])('the names of many points do not lie on one another at %i px', async (width) => {
+  const page = await openChart(linked, { viewport: { width, height: 800 } });
+  await go(page, linked + crowd);
+  await page.locator('.air-processes .line-measured').waitFor();
+  const words = await page.locator('.air-points text, .air-processes text').evaluateAll((all) =>
+    all.map((one) => {
+      const { left, right, top, bottom } = one.getBoundingClientRect();
+      return { text: one.textContent, left, right, top: top + 3, bottom: bottom - 3 };
+    }),
+  );
+  const filled = words.filter(({ text }) => text !== '');
+  expect(filled.length).toBeGreaterThanOrEqual(6);
+  const touching = filled.flatMap((a, i) =>
+    filled
+      .slice(i + 1)
+      .filter((b) => a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom)
+      .map((b) => `${a.text} on ${b.text}`),
+  );
+  expect(touching).toEqual([]);
+});
+
+test('regions say whose limits they are, and a link, which tells none, has no regions', async () => {
+  const page = await openChart(`${chart}?demo`);
+  await expect
+    .poll(async () => plain(await page.locator('.air-figure').innerText()))
+    .toMatch(/Hatched: where the air is, 95 times in 100, with probes that read within ±[\d.]+ °F and ±[\d.]+ %/);
+  expect(await page.locator('.air-processes .outline').count()).toBe(2);
+  const own = await openChart(chart);
+  await typeReturn(own);
+  await own.locator('#point-leaving .step-key').click();
+  await textField(own, 'field-leaving.dryBulb').fill('56');
+  await textField(own, 'field-leaving.relativeHumidity').fill('88');
+  await expect.poll(() => own.locator('.air-figure').innerText()).toContain('(assumed limits)');
+  const visitor = await openChart(linked);
+  expect(await visitor.locator('.air-processes .outline').count()).toBe(0);
+  expect(await visitor.locator('.air-figure').innerText()).not.toContain('Hatched');
+});

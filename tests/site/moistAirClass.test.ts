@@ -89,3 +89,23 @@ test('each blank chart is one sheet of paper, across', async () => {
   const [, width, height] = /\/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/.exec(pdf)!;
   expect(Number(width)).toBeGreaterThan(Number(height));
 });
+
+test('hands are counted for three answers, kept nowhere, and cleared by another question', async () => {
+  const page = await openChart(`${chart}?class=1`);
+  await page.getByText('Count hands').click();
+  const more = (letter: string) => page.getByRole('button', { name: `One hand more for ${letter}` });
+  const counts = () => page.locator('.lesson-counter output').allInnerTexts();
+  const box = (await more('A').boundingBox())!;
+  expect(Math.min(box.width, box.height)).toBeGreaterThanOrEqual(48);
+  for (const letter of ['B', 'B', 'B', 'C']) await more(letter).click();
+  await page.getByRole('button', { name: 'One hand fewer for B' }).click();
+  expect(await counts()).toEqual(['0', '2', '1']);
+  expect(await page.getByRole('button', { name: 'One hand fewer for A' }).isDisabled()).toBe(true);
+  await page.getByRole('button', { name: 'Show me without guessing' }).click();
+  expect(await counts()).toEqual(['0', '2', '1']);
+  await page.getByRole('button', { name: 'Another one' }).click();
+  expect(await counts()).toEqual(['0', '0', '0']);
+  expect(Object.values((await stored(page))['jobs'] ?? {})).toEqual([
+    expect.objectContaining({ entered: {}, chosen: {}, tables: {}, notes: {} }),
+  ]);
+});

@@ -9,22 +9,32 @@ import { linesOfProcess, processLabels } from './processLabels.ts';
 import { type ProcessPlaces, processPlaces } from './processPlaces.ts';
 import type { ProcessWords } from './processWords.ts';
 
-/** The whole process with its words. */
-export function processDrawing(frame: ChartFrame, process: ChartProcess, words: ProcessWords): Drawing {
+/** The whole process with its words, none of which stand where something is `taken`. */
+export function processDrawing(
+  frame: ChartFrame,
+  process: ChartProcess,
+  words: ProcessWords,
+  taken: readonly Box[] = [],
+): Drawing {
   const places = processPlaces(frame, process);
   return {
     strokes: [...places.regions.flatMap(regionStrokes), ...legs(frame, places), ...way(frame, places)],
-    words: processLabels(frame, places, words),
+    words: processLabels(frame, places, words, taken),
   };
 }
 
 /** The room that a process takes, for `chartLines` to write elsewhere. */
-export function processBoxes(frame: ChartFrame, process: ChartProcess, words: ProcessWords): Box[] {
+export function processBoxes(
+  frame: ChartFrame,
+  process: ChartProcess,
+  words: ProcessWords,
+  taken: readonly Box[] = [],
+): Box[] {
   const places = processPlaces(frame, process);
   return [
     ...linesOfProcess(places),
     ...places.regions.filter((outline) => outline.length > 0).map(boxAround),
-    ...processLabels(frame, places, words).map((one) => boxOf(one, frame.letter)),
+    ...processLabels(frame, places, words, taken).map((one) => boxOf(one, frame.letter)),
   ];
 }
 

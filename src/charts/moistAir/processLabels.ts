@@ -8,8 +8,13 @@ import type { ChartFrame } from './frame.ts';
 import type { ProcessPlaces } from './processPlaces.ts';
 import type { Labelled, ProcessWords } from './processWords.ts';
 
-export function processLabels(frame: ChartFrame, places: ProcessPlaces, words: ProcessWords): Word[] {
-  const place = placing(frame, [...axisBoxes(frame), ...linesOfProcess(places)]);
+export function processLabels(
+  frame: ChartFrame,
+  places: ProcessPlaces,
+  words: ProcessWords,
+  taken: readonly Box[],
+): Word[] {
+  const place = placing(frame, [...axisBoxes(frame), ...linesOfProcess(places), ...taken]);
   return [
     ...place(returnLabel(frame, places, words.entering)),
     ...place(supplyLabel(frame, places, words.leaving)),

@@ -10,6 +10,7 @@ import { processWords } from '~/charts/moistAir/processWords.ts';
 import { href } from '~/parts/href.ts';
 import { results } from '~/words/en/results.ts';
 import { jobProcess } from '../jobProcess.ts';
+import { regionText } from '../regionText.ts';
 import { assessment, system } from '../store.ts';
 import { isDesk } from './model.ts';
 
@@ -20,7 +21,7 @@ export function AirChart() {
     <div class="sheet-air-chart">
       {process && <Drawn process={process} />}
       <p class="note">
-        <a href={href('/worksheets/moist-air/')}>{results.wholeChart}</a>
+        {regionText()} <a href={href('/worksheets/moist-air/')}>{results.wholeChart}</a>
       </p>
     </div>
   );

@@ -14,23 +14,47 @@ import type { Process } from '~/job/processes.ts';
 import { ownProcess } from './own.ts';
 import { type ChartPoint, points, processes } from './points.ts';
 
-/** What is written at the job's own process: its figures, as long as it has the chart to itself. */
+/**
+ * What is written at the job's own process: its figures, as long as it has the chart to itself; among other points the names
+ * alone, and on a narrow chart their letters. What is left off stands in the table and in the steps.
+ */
 function ownWords(frame: ChartFrame, process: ChartProcess): ProcessWords {
   const words = processWords(frame.system, process);
-  const alone = points.value.length <= 2;
-  const named = alone ? words : { ...words, entering: bare(words.entering), leaving: bare(words.leaving) };
+  const none = { sensible: null, latent: null, bypass: null };
+  if (isCrowded(frame)) {
+    return {
+      ...none,
+      entering: { name: 'R', amount: '' },
+      leaving: { name: 'S', amount: '' },
+      coil: null,
+      blower: null,
+    };
+  }
+  const named = isAlone() ? words : { ...words, entering: bare(words.entering), leaving: bare(words.leaving) };
   // Without an airflow there are no figures, and dimensions without figures say nothing.
   return process.load ? named : { ...named, bypass: null };
 }
 
+const isAlone = () => points.value.length <= 2;
+const isCrowded = ({ labels }: ChartFrame) => labels === 'narrow' && !isAlone();
 const bare = ({ name }: Labelled): Labelled => ({ name, amount: '' });
 
 /** The job's own process; nothing while one of its ends is missing. */
 export function ownDrawing(frame: ChartFrame): Drawing | null {
   const process = ownProcess.value;
   if (!process) return null;
-  const { strokes, words } = processDrawing(frame, process, ownWords(frame, process));
-  return { strokes: process.load ? strokes : strokes.filter(({ pen }) => !dimensions.includes(pen)), words };
+  const { strokes, words } = processDrawing(frame, process, ownWords(frame, process), othersBoxes(frame));
+  const measured = process.load && !isCrowded(frame);
+  return { strokes: measured ? strokes : strokes.filter(({ pen }) => !dimensions.includes(pen)), words };
+}
+
+/** The marks of the points that are not the job's own: no word may lie on them. */
+function othersBoxes(frame: ChartFrame): Box[] {
+  const size = (12 * frame.letter) / 14;
+  return drawnAlone(true).map(({ air }) => {
+    const [x, y] = placeOf(frame, air);
+    return { x, y, width: size, height: size, angle: 0 };
+  });
 }
 
 const dimensions: readonly Pen[] = ['line-dimension', 'line-end', 'line-scale'];
@@ -38,7 +62,7 @@ const dimensions: readonly Pen[] = ['line-dimension', 'line-end', 'line-scale'];
 /** Where the words of the job's own process stand: other words keep clear of them. */
 export function ownBoxes(frame: ChartFrame): Box[] {
   const process = ownProcess.value;
-  return process ? processBoxes(frame, process, ownWords(frame, process)) : [];
+  return process ? processBoxes(frame, process, ownWords(frame, process), othersBoxes(frame)) : [];
 }
 
 /** One process of the list: a line with its direction; of a mixing both streams on their way to the mixture. */

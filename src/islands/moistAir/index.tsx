@@ -4,6 +4,7 @@ import { lazy } from '../lazy.tsx';
 import { noticed } from '../opening.ts';
 import { Chart } from './Chart.tsx';
 import { Folds } from './Folds.tsx';
+import { ownProcess } from './own.ts';
 import { Reading } from './Reading.tsx';
 import { Steps } from './Steps.tsx';
 import { refusedLink, start } from './start.ts';
@@ -13,6 +14,7 @@ import { inClass } from './view.ts';
 
 const AskCopy = lazy(() => import('../AskCopy.tsx').then((module) => module.AskCopy));
 const Notices = lazy(() => import('../Notices.tsx').then((module) => module.Notices));
+const RegionNote = lazy(() => import('./late/RegionNote.tsx').then((module) => module.RegionNote));
 const Visitor = lazy(() => import('./late/index.ts').then((late) => late.Visitor));
 const Lesson = lazy(() => import('./lesson/Lesson.tsx').then((module) => module.Lesson));
 
@@ -29,6 +31,7 @@ export function AirChart() {
           <Title />
           <Chart />
           <Toolbar />
+          {ownProcess.value?.uncertainty?.entering && <RegionNote />}
         </figure>
         <Reading />
       </div>

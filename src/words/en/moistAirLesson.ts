@@ -45,3 +45,13 @@ export const lesson = {
       'Slower air stays longer on the cold surface: it leaves colder and drier. The coil does a little less work in all (bypass factor with the flow as in EnergyPlus, capacity by a published flow curve).',
   },
 } as const;
+
+/** Counting hands, for the teacher. */
+export const handWords = {
+  fold: 'Count hands',
+  say: 'Say aloud what A, B and C stand for, then count. The counts are kept nowhere.',
+  letters: ['A', 'B', 'C'],
+  counter: (letter: string) => `Hands for ${letter}`,
+  less: (letter: string) => `One hand fewer for ${letter}`,
+  more: (letter: string) => `One hand more for ${letter}`,
+} as const;

@@ -56,6 +56,8 @@ export const processSteps = {
   none: 'none',
   condensate: 'Water taken out',
   condensateHeat: 'Enthalpy of that water, not taken off',
+  apparatus: 'Coil (apparatus dew point)',
+  bypass: 'Air that misses it (bypass factor)',
   dryAir: 'Dry air',
   share: (name: string) => `Share of ${name}`,
   adiabatic: 'No heat in or out. By dry air:',

@@ -5,7 +5,7 @@ import { Ledger, type LedgerLine } from '~/parts/Ledger.tsx';
 import { processWords } from '~/words/en/moistAir.ts';
 import { processSteps } from '~/words/en/moistAirSteps.ts';
 import { system } from '../../jobStore.ts';
-import { capacity, inUnitOf, percent, type Shown } from '../../show.ts';
+import { capacity, inUnitOf, ofKind, percent, type Shown } from '../../show.ts';
 import { nameOfPoint } from '../points.ts';
 import { WorkingFold } from './WorkingFold.tsx';
 
@@ -51,7 +51,16 @@ export function ownLoads(load: CoilLoad, kind: Exclude<ProcessKind, 'mixing'> = 
   if (load.condensate > 1e-9) {
     lines.push({ name: processSteps.condensateHeat, ...inUnitOf(load.condensateEnthalpy, unit, decimals) });
   }
-  return [...lines, { name: processSteps.dryAir, ...massFlow(load.dryAirFlow) }];
+  return [...lines, ...coil(load), { name: processSteps.dryAir, ...massFlow(load.dryAirFlow) }];
+}
+
+/** Where the coil's line meets saturation, and the share of the air that misses the coil. */
+function coil({ apparatus }: CoilLoad): LedgerLine[] {
+  if (!apparatus) return [];
+  return [
+    { name: processSteps.apparatus, ...ofKind('temperature', apparatus.dewPoint) },
+    { name: processSteps.bypass, ...inUnitOf(apparatus.bypassFactor, 'one', 2) },
+  ];
 }
 
 function perMass({ kind }: Process, { start, end }: ProcessResult): LedgerLine[] {

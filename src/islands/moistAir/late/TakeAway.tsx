@@ -7,7 +7,9 @@ import { Check, Echo } from '~/parts/Echo.tsx';
 import { jobLine } from '~/words/en/jobLine.ts';
 import { pasteProblem, take } from '~/words/en/moistAirTake.ts';
 import { edit, job, system } from '../../jobStore.ts';
+import { regionText } from '../../regionText.ts';
 import { everything } from '../drawings.ts';
+import { ownProcess } from '../own.ts';
 import { chartJob, isInvented, points, pressure } from '../points.ts';
 import { titleText } from '../Title.tsx';
 import { families, frame, lines, usualFamilies } from '../view.ts';
@@ -33,8 +35,9 @@ export function TakeAway() {
 function savePicture(): void {
   const paper = frame.value;
   if (!paper) return;
-  const note = isInvented.value ? { note: `${jobLine.demo}.` } : {};
-  const text = standalone(paper, lines.value, everything(paper), { title: titleText(false), ...note });
+  const hatched = ownProcess.value ? regionText() : null;
+  const note = [isInvented.value && `${jobLine.demo}.`, hatched].filter(Boolean).join(' ');
+  const text = standalone(paper, lines.value, everything(paper), { title: titleText(false), note });
   save(text, 'image/svg+xml', 'svg');
 }
 

@@ -4,6 +4,7 @@ import { percent, temperature } from '../../show.ts';
 import { spokenAir } from '../said.ts';
 import { inClass, large } from '../view.ts';
 import { Guess } from './Guess.tsx';
+import { Hands } from './Hands.tsx';
 import { LessonChart } from './LessonChart.tsx';
 import { answerAir, ask, guess, question, seed, shown } from './model.ts';
 import { figureOf, type Question } from './questions.ts';
@@ -26,6 +27,7 @@ export function Lesson() {
         <p class="label quiet">{lesson.number(seed.value)}</p>
         <h2 id="lesson-ask">{asked(now)}</h2>
         {shown.value ? <Result of={now} /> : <Guess of={now} />}
+        <Hands />
         <div class="tools">
           <button type="button" class="plain-button" onClick={() => ask(seed.value + 1)}>
             {lesson.another}

@@ -18,6 +18,10 @@ export const texts = signal<Readonly<Partial<Record<'dryBulb' | 'relativeHumidit
 /** The guess as air on the chart; `null` until there is one that can be. */
 export const guess = signal<MoistAir | null>(null);
 
+/** Hands counted for A, B and C. */
+const noHands: readonly number[] = [0, 0, 0];
+export const hands = signal(noHands);
+
 export const question = computed((): Question => questionOf(seed.value, system.value, pressure.value));
 
 /** Goes to the question of a seed, with nothing said and nothing shown. */
@@ -26,6 +30,7 @@ export function ask(next: number): void {
   shown.value = false;
   guess.value = null;
   texts.value = {};
+  hands.value = noHands;
 }
 
 /** The lines that would give an answer away are off until it is shown. */
