@@ -20,7 +20,8 @@ export interface Apparatus {
 
 /** By how much rounding may lift saturated air above saturation. */
 const rounding = 1e-9;
-const tolerance = 1e-10;
+/** K. What is left after a step of Newton's is a few hundredths of its square. */
+const tolerance = 1e-5;
 
 /**
  * Where the straight line of a coil's process in (t, W) meets saturation, and the bypass factor. `null` where it does not:

@@ -35,6 +35,9 @@ export type Ranged =
   | 'latent'
   | 'sensibleHeatRatio'
   | 'condensate'
+  | 'dryAirFlow'
+  | 'temperatureDrop'
+  | 'supplyHumidity'
   | 'apparatusDewPoint'
   | 'bypassFactor';
 /** `null` where there is no range to be had. */

@@ -5,9 +5,18 @@ export { standardPressure } from './atmosphere.ts';
 export { blowerHeat, blowerInside, defaultBlower, defaultBlowerPower } from './blowerHeat.ts';
 export { type CoilReadings, coilLoad, coilProcess } from './coilLoad.ts';
 export { bypassAtFlow, type CoilDuty, type LeavingAir, leavingAir, ratedApparatus } from './coilModel.ts';
+export { type Alignment, alignClocks, type ProbeLog, pairLogs } from './confidence/alignClocks.ts';
 export { budget, type Model } from './confidence/budget.ts';
+export {
+  type Compared,
+  compareProbes,
+  type ProbePair,
+  type ProbeReading,
+} from './confidence/compareProbes.ts';
+export { type Catch, type CondensateCheck, condensateCheck, usualCatch } from './confidence/condensate.ts';
 export { type Conformance, conformance, type Measured } from './confidence/conformance.ts';
 export { probeClasses } from './confidence/defaults.ts';
+export { type Evidence, type Explanation, explanations } from './confidence/explanations.ts';
 export { type Simulated, type SimulateOptions, simulate } from './confidence/simulate.ts';
 export {
   type Drawn,
@@ -15,6 +24,8 @@ export {
   type SimulatedAssessment,
   simulateAssessment,
 } from './confidence/simulateAssessment.ts';
+export { type Log, type LogColumn, logColumns, type NotSteady, type Steadiness, steady } from './confidence/steady.ts';
+export { type SteadyRule, steadyRule } from './confidence/steadyRule.ts';
 export * from './constants.ts';
 export { coolingCurves, flowFactorOf, temperatureFactor } from './coolingCurves.ts';
 export { dewPoint } from './dewPoint.ts';

@@ -7,6 +7,9 @@ export const noRanges: Ranges = {
   latent: null,
   sensibleHeatRatio: null,
   condensate: null,
+  dryAirFlow: null,
+  temperatureDrop: null,
+  supplyHumidity: null,
   apparatusDewPoint: null,
   bypassFactor: null,
 };

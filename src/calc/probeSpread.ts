@@ -1,5 +1,6 @@
 import { humidityRatio } from './humidityRatio.ts';
 import { given } from './readings.ts';
+import { humidityCompared, measureOf, remainingErrors } from './sideBySide.ts';
 import type { AirReading, MoistAir, Test } from './types.ts';
 import { humidityRatioFromWetBulb } from './wetBulb.ts';
 
@@ -18,30 +19,45 @@ export interface ProbeSpread {
 
 /**
  * How small a difference between the two probes can be seen. Each limit is the half-width of a rectangular distribution
- * (u = limit/√3, JCGM 100, 4.3.7), each probe errs on its own, and the humidity ratio is taken to first order by finite
- * differences. `null` when the limits are no numbers of zero or more.
+ * (u = limit/√3, JCGM 100, 4.3.7), and the humidity ratio is taken to first order by finite differences. Unchecked, each probe
+ * errs on its own; after a side-by-side check both share that error, and each keeps a small remainder. `null` when the limits
+ * are no numbers of zero or more.
  */
 export function probeSpread(test: Test, entering: MoistAir, leaving: MoistAir): ProbeSpread | null {
   const { dryBulb, relativeHumidity, wetBulb } = test.probeLimits;
   if (![dryBulb, relativeHumidity, wetBulb].every((limit) => Number.isFinite(limit) && limit >= 0)) return null;
-  const variance = ratioVariance(test, test.entering, entering) + ratioVariance(test, test.leaving, leaving);
+  const slopes = [slopesOf(test.entering, entering), slopesOf(test.leaving, leaving)] as const;
+  const checked = given(test.sideBySide);
+  const shared = (one: number, other: number) => (checked ? (one - other) ** 2 : one ** 2 + other ** 2);
+  const humidityShared = humidityCompared(test);
+  const of = (reading: AirReading) => test.probeLimits[measureOf(reading)];
+  const rest = remainingErrors;
+  const temperature =
+    shared(slopes[0].dryBulb * dryBulb, slopes[1].dryBulb * dryBulb) / 3 +
+    (checked ? (slopes[0].dryBulb ** 2 + slopes[1].dryBulb ** 2) * rest.dryBulb ** 2 : 0);
+  const [first, second] = [slopes[0].humidity * of(test.entering), slopes[1].humidity * of(test.leaving)];
+  const humidity = humidityShared
+    ? (first - second) ** 2 / 3 +
+      (slopes[0].humidity ** 2 + slopes[1].humidity ** 2) * rest[measureOf(test.entering)] ** 2
+    : (first ** 2 + second ** 2) / 3;
   return {
-    dryBulb: nineInTen * Math.sqrt(2 / 3) * dryBulb,
-    humidityRatio: nineInTen * Math.sqrt(variance),
+    dryBulb: nineInTen * Math.SQRT2 * (checked ? rest.dryBulb : dryBulb / Math.sqrt(3)),
+    humidityRatio: nineInTen * Math.sqrt(temperature + humidity),
   };
 }
 
-/** Variance of the humidity ratio at one probe. */
-function ratioVariance({ probeLimits }: Test, reading: AirReading, air: MoistAir): number {
+/** How the humidity ratio at a probe goes with its two readings. */
+function slopesOf(reading: AirReading, air: MoistAir): { readonly dryBulb: number; readonly humidity: number } {
   const { dryBulb: t, wetBulb, relativeHumidity, humidityRatio: W, pressure: p } = air;
   if (given(reading.wetBulb)) {
     // The wet bulb is moved together with the dry bulb, because it may not rise above it.
-    const byDryBulb = (humidityRatioFromWetBulb(t + step, wetBulb, p) - W) / step;
-    const byBoth = (humidityRatioFromWetBulb(t + step, wetBulb + step, p) - W) / step;
-    return ((byDryBulb * probeLimits.dryBulb) ** 2 + ((byBoth - byDryBulb) * probeLimits.wetBulb) ** 2) / 3;
+    const dryBulb = (humidityRatioFromWetBulb(t + step, wetBulb, p) - W) / step;
+    const both = (humidityRatioFromWetBulb(t + step, wetBulb + step, p) - W) / step;
+    return { dryBulb, humidity: both - dryBulb };
   }
-  const byDryBulb = (humidityRatio(t + step, relativeHumidity, p) - W) / step;
   const drier = relativeHumidity > 0.5 ? -step : step;
-  const byHumidity = (humidityRatio(t, relativeHumidity + drier, p) - W) / drier;
-  return ((byDryBulb * probeLimits.dryBulb) ** 2 + (byHumidity * probeLimits.relativeHumidity) ** 2) / 3;
+  return {
+    dryBulb: (humidityRatio(t + step, relativeHumidity, p) - W) / step,
+    humidity: (humidityRatio(t, relativeHumidity + drier, p) - W) / drier,
+  };
 }

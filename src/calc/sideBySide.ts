@@ -1,8 +1,16 @@
 import { given } from './readings.ts';
 import type { AirReading, SideBySide, Test } from './types.ts';
+import { fahrenheitDegree } from './units.ts';
 
 /** How a probe says its humidity. */
 export type HumidityMeasure = 'relativeHumidity' | 'wetBulb';
+
+/** What remains of each probe's own error after a side-by-side check, standard uncertainties. Common practice, no source. */
+export const remainingErrors = {
+  dryBulb: 0.2 * fahrenheitDegree,
+  relativeHumidity: 0.007,
+  wetBulb: 0.2 * fahrenheitDegree,
+} as const;
 
 export function measureOf({ wetBulb }: AirReading): HumidityMeasure {
   return given(wetBulb) ? 'wetBulb' : 'relativeHumidity';

@@ -24,8 +24,6 @@ export const usual = {
    * where the one in use has 0.96.
    */
   flowCurve: 0.15,
-  /** What remains of each probe's own error after a side-by-side check, standard uncertainties. */
-  remaining: { dryBulb: 0.2 * fahrenheitDegree, relativeHumidity: 0.007, wetBulb: 0.2 * fahrenheitDegree },
   /** More for a supply humidity that was compared only in the drier return air. */
   supplyHumidity: 0.01,
   /** A change of the difference by the end that is too small to count. */

@@ -4,7 +4,8 @@ import type { ErrorSource, Improvement, SideBySide, Test, TestInput } from '../t
 import { combined } from './budget.ts';
 import { usual } from './defaults.ts';
 import { type Effect, effectsOf, type Work } from './effects.ts';
-import { driftBeyond, limited, probeSources } from './probeSources.ts';
+import { limited } from './limited.ts';
+import { driftBeyond, probeSources } from './probeSources.ts';
 import { mixingSource } from './testSources.ts';
 import { testInputs } from './testWork.ts';
 import { decides, outward } from './verdict.ts';

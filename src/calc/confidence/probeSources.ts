@@ -1,17 +1,12 @@
 import { given } from '../readings.ts';
-import { humidityCompared, measureOf, weightsOf } from '../sideBySide.ts';
+import { humidityCompared, measureOf, remainingErrors, weightsOf } from '../sideBySide.ts';
 import type { ErrorSource, SideBySide, Test, TestInput } from '../types.ts';
 import { usual } from './defaults.ts';
+import { limited } from './limited.ts';
 
 type Source = ErrorSource<TestInput>;
-type Moves = Source['moves'];
 
-/** A cause with a stated limit, the half-width of a rectangle. */
-export function limited(name: string, limit: number, moves: Moves): Source {
-  return { name, u: limit / Math.sqrt(3), shape: 'rectangular', degreesOfFreedom: null, moves };
-}
-
-function known(name: string, u: number, moves: Moves): Source {
+function known(name: string, u: number, moves: Source['moves']): Source {
   return { name, u, shape: 'normal', degreesOfFreedom: null, moves };
 }
 
@@ -26,14 +21,14 @@ export function probeSources(test: Test): readonly Source[] {
   const compared = given(sideBySide) && humidityCompared(test);
   const each = (['entering', 'leaving'] as const).flatMap((side): Source[] => [
     sideBySide
-      ? known(`${side}.dryBulb`, usual.remaining.dryBulb, { [`${side}.dryBulb`]: 1 })
+      ? known(`${side}.dryBulb`, remainingErrors.dryBulb, { [`${side}.dryBulb`]: 1 })
       : limited(`${side}.dryBulb`, probeLimits.dryBulb, { [`${side}.dryBulb`]: 1 }),
     compared
-      ? known(`${side}.humidity`, usual.remaining[measures[side]], { [`${side}.humidity`]: 1 })
+      ? known(`${side}.humidity`, remainingErrors[measures[side]], { [`${side}.humidity`]: 1 })
       : limited(`${side}.humidity`, probeLimits[measures[side]], { [`${side}.humidity`]: 1 }),
   ]);
   if (!sideBySide) return each;
-  const shared = [
+  const shared: Source[] = [
     limited('shared.dryBulb', sideBySide.shared?.dryBulb ?? probeLimits.dryBulb, {
       'entering.dryBulb': 1,
       'leaving.dryBulb': 1,

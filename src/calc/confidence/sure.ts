@@ -69,7 +69,11 @@ function worked(test: Test, load: CoilLoad, bare: BareRatio | null, facts: Sourc
   within('confidence', test.confidence, confidenceRange);
   const sources = testSources(test, facts);
   const { at, work } = testWork(test, facts);
-  const value = Float64Array.from(testResults, (result) => figureOf(result, load, bare));
+  const value = new Float64Array(testResults.length);
+  work(at, value);
+  testResults.forEach((result, i) => {
+    value[i] = figureOf(result, load, bare) ?? (value[i] as number);
+  });
   const effects = effectsOf(work, testInputs, at, value, sources);
   const ranges = Object.fromEntries(
     testResults.flatMap((result, i) => {
@@ -89,11 +93,12 @@ function rangeOf(value: number, effects: readonly Effect[], confidence: number) 
   return usable ? combined(value, effects, confidence) : null;
 }
 
-function figureOf(result: Ranged | 'ratio', load: CoilLoad, bare: BareRatio | null): number {
-  if (result === 'ratio') return bare?.value ?? Number.NaN;
-  if (result === 'apparatusDewPoint') return load.apparatus?.dewPoint ?? Number.NaN;
-  if (result === 'bypassFactor') return load.apparatus?.bypassFactor ?? Number.NaN;
-  return load[result];
+/** The figure as it was found; `null` where it is no part of the load. */
+function figureOf(result: Ranged | 'ratio', load: CoilLoad, bare: BareRatio | null): number | null {
+  if (result === 'ratio') return bare?.value ?? null;
+  if (result === 'apparatusDewPoint') return load.apparatus?.dewPoint ?? null;
+  if (result === 'bypassFactor') return load.apparatus?.bypassFactor ?? null;
+  return result === 'temperatureDrop' || result === 'supplyHumidity' ? null : load[result];
 }
 
 /**

@@ -4,7 +4,8 @@ import type { MeasuredFlow } from '../measuredFlow.ts';
 import { given } from '../readings.ts';
 import type { Derate, ErrorSource, Test, TestInput } from '../types.ts';
 import { usual } from './defaults.ts';
-import { limited, probeSources } from './probeSources.ts';
+import { limited } from './limited.ts';
+import { probeSources } from './probeSources.ts';
 
 type Source = ErrorSource<TestInput>;
 

@@ -2,6 +2,7 @@ import { apparatus } from '../apparatus.ts';
 import { heatDryAir, heatVapor, standardAirDensity } from '../constants.ts';
 import { enthalpyAt } from '../enthalpy.ts';
 import type { RatingHere } from '../expectedHere.ts';
+import { saturatedVapor, vaporPressureAt } from '../humidityRatio.ts';
 import { saturatedRatio } from '../saturatedAir.ts';
 import { measureOf } from '../sideBySide.ts';
 import { volumeAt } from '../specificVolume.ts';
@@ -27,7 +28,7 @@ export const testInputs = [
   'rating.blowerPower',
 ] as const satisfies readonly TestInput[];
 
-/** What the work gives, in its order. The last two need the apparatus dew point, the dearest of all. */
+/** What the work gives, in its order. */
 export const testResults = [
   'ratio',
   'total',
@@ -35,9 +36,14 @@ export const testResults = [
   'latent',
   'sensibleHeatRatio',
   'condensate',
+  'dryAirFlow',
+  'temperatureDrop',
+  'supplyHumidity',
   'apparatusDewPoint',
   'bypassFactor',
 ] as const;
+/** Where the results begin that are not always asked for, among them the dearest of all: a shorter list is filled without. */
+export const firstResults = 6;
 
 /** What a test is worked out with, beside its own readings: Pa, and the power of this system's own blower, W. */
 export interface WorkFacts {
@@ -63,6 +69,7 @@ export interface TestWork {
 export function testWork(test: Test, { pressure, blower, rating }: WorkFacts): TestWork {
   const measures = [measureOf(test.entering), measureOf(test.leaving)] as const;
   const wetBulbRead = measures[0] === 'wetBulb';
+  const humidityRead = measures[1] === 'relativeHumidity';
   const volumeFlow = test.airflow.volumeFlow as number;
   const places = flowPlaces(test);
   const expected = rating && expectedKernel(rating);
@@ -82,6 +89,8 @@ export function testWork(test: Test, { pressure, blower, rating }: WorkFacts): T
     blower,
     0,
   );
+  /** Air of a relative humidity that a colder spot could bring to saturation: it gains less than a tenth for each kelvin. */
+  const nearSaturation = (humidity: number, colder: number) => !humidityRead || humidity * (1 - 0.1 * colder) > 1;
   const work: Work = (values, out) => {
     out.fill(Number.NaN);
     const t1 = values[0] as number;
@@ -93,7 +102,11 @@ export function testWork(test: Test, { pressure, blower, rating }: WorkFacts): T
     const mixing = values[6] as number;
     const t2 = read + mixing;
     const W2 = mixing === 0 ? readRatio : readRatio + (mixing * (W1 - readRatio)) / (t1 - read);
-    if (!(W1 >= 0 && W2 >= 0) || (mixing < 0 && saturatedRatio(t2, p) < W2)) return;
+    if (
+      !(W1 >= 0 && W2 >= 0) ||
+      (mixing < 0 && nearSaturation(values[3] as number, mixing) && saturatedRatio(t2, p) < W2)
+    )
+      return;
     const v1 = volumeAt(t1, W1, p);
     const flow = volumeFlow * (1 + (values[4] as number)) * densityAt(places, v1, volumeAt(t2, W2, p));
     const total = flow * (enthalpyAt(t1, W1) - enthalpyAt(t2, W2));
@@ -108,7 +121,10 @@ export function testWork(test: Test, { pressure, blower, rating }: WorkFacts): T
     out[3] = total - sensible;
     out[4] = sensible / total;
     out[5] = flow * (W1 - W2);
-    if (out.length < 7) return;
+    if (out.length <= firstResults) return;
+    out[6] = flow;
+    out[7] = t1 - t2;
+    out[8] = humidityRead ? (values[3] as number) : vaporPressureAt(readRatio, p) / saturatedVapor(read, p);
     const coil = apparatus({
       enteringDryBulb: t1 + before * temperatureRise(power, flow, W1),
       enteringHumidityRatio: W1,
@@ -117,8 +133,8 @@ export function testWork(test: Test, { pressure, blower, rating }: WorkFacts): T
       pressure: p,
     });
     if (!coil) return;
-    out[6] = coil.dewPoint;
-    out[7] = coil.bypassFactor;
+    out[9] = coil.dewPoint;
+    out[10] = coil.bypassFactor;
   };
   return { at, work };
 }

@@ -1,0 +1,80 @@
+import { CalcError } from '../errors.ts';
+import type { Log, LogColumn } from './steady.ts';
+
+/** What became of the rows of a record. */
+export interface LogCounts {
+  readonly rows: number;
+  readonly used: number;
+  /** No number where one is needed. */
+  readonly unreadable: number;
+  /** The same time again. */
+  readonly repeated: number;
+  /** A clock that went back, for as long as it stayed behind. */
+  readonly backwards: number;
+  /** Times without a reading longer than the rule allows. */
+  readonly gaps: number;
+}
+
+export interface CleanLog {
+  readonly time: Float64Array;
+  readonly columns: Readonly<Partial<Record<LogColumn, Float64Array>>>;
+  readonly counts: LogCounts;
+  /** The first row of the window of `width` seconds that ends at row `i`. */
+  readonly windowStart: (i: number, width: number) => number;
+  /** The longest time between two rows from `from` to `to`. */
+  readonly longestGap: (from: number, to: number) => number;
+}
+
+/** The rows of a record that can be used, times rising. */
+export function cleanLog({ time, columns }: Log, gap: number): CleanLog {
+  const names = (Object.keys(columns) as LogColumn[]).filter((name) => columns[name] !== undefined);
+  for (const name of names) {
+    const { length } = columns[name] as readonly number[];
+    if (length !== time.length) throw new CalcError('wrongLength', name, length, time.length, time.length);
+  }
+  let unreadable = 0;
+  let repeated = 0;
+  let backwards = 0;
+  let gaps = 0;
+  let latest = -Infinity;
+  const kept: number[] = [];
+  for (let i = 0; i < time.length; i++) {
+    const at = time[i] as number;
+    if (!Number.isFinite(at) || names.some((name) => !Number.isFinite((columns[name] as readonly number[])[i]))) {
+      unreadable++;
+      continue;
+    }
+    if (at === latest) repeated++;
+    else if (at < latest) backwards++;
+    else {
+      if (at - latest > gap && kept.length > 0) gaps++;
+      latest = at;
+      kept.push(i);
+    }
+  }
+  const taken = (values: readonly number[]) => Float64Array.from(kept, (i) => values[i] as number);
+  const times = taken(time);
+  return {
+    time: times,
+    columns: Object.fromEntries(names.map((name) => [name, taken(columns[name] as readonly number[])])),
+    counts: { rows: time.length, used: kept.length, unreadable, repeated, backwards, gaps },
+    windowStart: (i, width) => firstFrom(times, (times[i] as number) - width),
+    longestGap: (from, to) => {
+      let longest = 0;
+      for (let i = from + 1; i <= to; i++) longest = Math.max(longest, (times[i] as number) - (times[i - 1] as number));
+      return longest;
+    },
+  };
+}
+
+/** The first row at or after a time, by halving. */
+function firstFrom(times: Float64Array, at: number): number {
+  let low = 0;
+  let high = times.length - 1;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((times[middle] as number) < at) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}

@@ -1,0 +1,171 @@
+import { standardPressureAtSeaLevel } from '../constants.ts';
+import { enthalpyAt } from '../enthalpy.ts';
+import { CalcError, within } from '../errors.ts';
+import { limits } from '../limits.ts';
+import type { HumidityMeasure } from '../sideBySide.ts';
+import type { ErrorSource, TestInput } from '../types.ts';
+import { ratioFrom } from './airAt.ts';
+import { batchCount, batchMeans, meanOf } from './batches.ts';
+import { type CleanLog, cleanLog, type LogCounts } from './cleanLog.ts';
+import { rollingSpread, rollingTrend } from './rolling.ts';
+import { type SteadyRule, steadyRule } from './steadyRule.ts';
+
+export const logColumns = [
+  'entering.dryBulb',
+  'entering.humidity',
+  'leaving.dryBulb',
+  'leaving.humidity',
+  'outdoorDryBulb',
+  'supplyStatic',
+] as const;
+export type LogColumn = (typeof logColumns)[number];
+
+/** A record of a test, column by column, SI; what was not recorded is left out, what could not be read is no number. */
+export interface Log {
+  /** s, from any start. */
+  readonly time: readonly number[];
+  readonly columns: Readonly<Partial<Record<LogColumn, readonly number[]>>>;
+  readonly measure: HumidityMeasure;
+  /** Pa; sea level when left out. */
+  readonly pressure?: number;
+  /** When full stage and full airflow began, on the clock of the log; `null`: before the first row, not known when. */
+  readonly startedAt: number | null;
+  /** When anything was changed since: a thermostat, a damper, a panel. Each begins the wait anew. */
+  readonly changes?: readonly number[];
+}
+
+/** Why the end of a record is not steady. */
+export interface NotSteady {
+  readonly code: 'tooEarly' | 'tooShort' | 'tooFewRows' | 'gap' | 'range' | 'trend';
+  readonly column: LogColumn | 'capacity' | null;
+  readonly value: number;
+  readonly most: number;
+}
+
+export interface Steadiness {
+  readonly isSteady: boolean;
+  /** Where the steady stretch begins that lasts to the end, s on the clock of the log. */
+  readonly since: number | null;
+  /** No window begins before this; `null` when nobody knows when it started. */
+  readonly notBefore: number | null;
+  readonly notSteady: readonly NotSteady[];
+  /** The last window, what it holds, and what is read from it. */
+  readonly window: { readonly from: number; readonly to: number; readonly rows: number };
+  readonly means: Readonly<Partial<Record<LogColumn, number>>>;
+  readonly spreads: Readonly<Partial<Record<LogColumn, number>>>;
+  /** Change of the computed capacity over the window, relative; `null` without the four readings. */
+  readonly trend: number | null;
+  /** For the test: five batch means, each moving what was recorded together. */
+  readonly scatter: readonly ErrorSource<TestInput>[];
+  readonly counts: LogCounts;
+}
+
+/**
+ * Whether a record has become steady, since when, and what its last window says. Rows that cannot be read, that repeat a time or
+ * that go back in time are left out and counted. Throws `noRows` when no row is left, `wrongLength` for columns of another
+ * length than the times.
+ */
+export function steady(log: Log, rule: SteadyRule = steadyRule): Steadiness {
+  const pressure = log.pressure ?? standardPressureAtSeaLevel;
+  within('pressure', pressure, limits.pressure);
+  const clean = cleanLog(log, rule.gap);
+  const { time, columns } = clean;
+  const last = time.length - 1;
+  if (last < 0) throw new CalcError('noRows', 'log', 0, 1, 1e7);
+  const capacity = capacityOf(clean, log.measure, pressure);
+  const notBefore = settledFrom(log, rule);
+  const spreads = rule.ranges.flatMap(({ column, most }) => {
+    const values = columns[column];
+    return values ? [{ column, most, spread: rollingSpread(time, values, rule.window) }] : [];
+  });
+  const trend = capacity && rollingTrend(time, capacity, rule.window);
+  const faultsAt = (i: number): readonly NotSteady[] => [
+    ...windowFaults(clean, i, notBefore, rule),
+    ...spreads.flatMap(({ column, most, spread }) => fault('range', column, spread[i] as number, most)),
+    ...(trend ? fault('trend', 'capacity', Math.abs(trend[i] as number), rule.trend) : []),
+  ];
+  const notSteady = faultsAt(last);
+  let first = last;
+  while (notSteady.length === 0 && first > 0 && faultsAt(first - 1).length === 0) first--;
+  const to = time[last] as number;
+  const from = clean.windowStart(last, rule.window);
+  const inWindow = (values: Float64Array) => Array.from(values.subarray(from, last + 1));
+  const kept = Object.entries(columns) as [LogColumn, Float64Array][];
+  return {
+    isSteady: notSteady.length === 0,
+    since: notSteady.length === 0 ? Math.max((time[first] as number) - rule.window, time[0] as number) : null,
+    notBefore,
+    notSteady,
+    window: { from: time[from] as number, to, rows: last - from + 1 },
+    means: Object.fromEntries(kept.map(([column, values]) => [column, meanOf(inWindow(values))])),
+    spreads: Object.fromEntries(kept.map(([column, values]) => [column, spreadOf(inWindow(values))])),
+    trend: trend ? (trend[last] as number) : null,
+    scatter: scatterOf(kept.map(([column, values]) => [column, inWindow(values)])),
+    counts: clean.counts,
+  };
+}
+
+function fault(code: NotSteady['code'], column: NotSteady['column'], value: number, most: number): NotSteady[] {
+  return value > most ? [{ code, column, value, most }] : [];
+}
+
+/** What is wrong with the window that ends at a row, whatever its readings say. */
+function windowFaults(clean: CleanLog, i: number, notBefore: number | null, rule: SteadyRule): readonly NotSteady[] {
+  const { time } = clean;
+  const end = time[i] as number;
+  const from = clean.windowStart(i, rule.window);
+  const span = end - (time[0] as number);
+  const short = span < rule.window - rule.gap / 2;
+  const rows = i - from + 1;
+  const early = notBefore === null ? 0 : notBefore - (end - rule.window);
+  return [
+    ...(early > 0 ? [{ code: 'tooEarly', column: null, value: early, most: 0 } as const] : []),
+    ...(short ? [{ code: 'tooShort', column: null, value: span, most: rule.window } as const] : []),
+    ...(rows < rule.leastRows
+      ? [{ code: 'tooFewRows', column: null, value: rows, most: rule.leastRows } as const]
+      : []),
+    ...fault('gap', null, clean.longestGap(from, i), rule.gap),
+  ];
+}
+
+/** The wait begins at full stage and full airflow, and anew at every change. */
+function settledFrom({ startedAt, changes = [] }: Log, rule: SteadyRule): number | null {
+  const begun = [...(startedAt === null ? [] : [startedAt]), ...changes];
+  return begun.length === 0 ? null : Math.max(...begun) + rule.settle;
+}
+
+/** What the coil takes from a kilogram of air, J: the capacity but for the airflow; `null` without the four readings. */
+function capacityOf({ time, columns }: CleanLog, measure: HumidityMeasure, pressure: number): Float64Array | null {
+  const t1 = columns['entering.dryBulb'];
+  const h1 = columns['entering.humidity'];
+  const t2 = columns['leaving.dryBulb'];
+  const h2 = columns['leaving.humidity'];
+  if (!t1 || !h1 || !t2 || !h2) return null;
+  const enthalpy = (t: number, humidity: number) => enthalpyAt(t, ratioFrom(measure, t, humidity, pressure));
+  return Float64Array.from(time, (_, i) => {
+    return enthalpy(t1[i] as number, h1[i] as number) - enthalpy(t2[i] as number, h2[i] as number);
+  });
+}
+
+function spreadOf(values: readonly number[]): number {
+  return (
+    values.reduce((most, value) => Math.max(most, value), -Infinity) -
+    values.reduce((least, value) => Math.min(least, value), Infinity)
+  );
+}
+
+/** What was recorded together scatters together: one cause for each part of the window, all of one name. */
+function scatterOf(columns: readonly (readonly [LogColumn, readonly number[]])[]): readonly ErrorSource<TestInput>[] {
+  const parts = columns.flatMap(([column, values]) => {
+    const means = column === 'supplyStatic' ? null : batchMeans(values);
+    return means && means.parts.length === batchCount ? [{ column, parts: means.parts }] : [];
+  });
+  if (parts.length === 0) return [];
+  return Array.from({ length: batchCount }, (_, i) => ({
+    name: 'readings',
+    u: 1 / Math.sqrt(batchCount * (batchCount - 1)),
+    shape: 'normal',
+    degreesOfFreedom: batchCount - 1,
+    moves: Object.fromEntries(parts.map(({ column, parts: means }) => [column, means[i] as number])),
+  }));
+}
