@@ -10,6 +10,7 @@ import * as coolingCurves from './coolingCurves.ts';
 import * as ducts from './ducts.ts';
 import * as enhancement from './enhancement.ts';
 import * as factors from './factors.ts';
+import * as faults from './faults.ts';
 import * as goldenJobs from './goldenJobs.ts';
 import * as handbookExamples from './handbookExamples.ts';
 import * as handbookTables from './handbookTables.ts';
@@ -48,6 +49,7 @@ export const published = {
   lines: lines.checks,
   commonPractice: commonPractice.checks,
   uncertainty: uncertainty.checks,
+  faults: faults.checks,
   capacityExample: capacityExample.checks,
 } as const satisfies Record<string, readonly Check[]>;
 

@@ -10,9 +10,9 @@ export interface SteadyRule {
   readonly leastRows: number;
   /** The longest time without a reading. */
   readonly gap: number;
-  /** Highest less lowest over the window. */
+  /** Highest less lowest in that time. */
   readonly ranges: readonly { readonly column: LogColumn; readonly most: number }[];
-  /** Change of the computed capacity over the window, relative. */
+  /** Change of the computed capacity in that time, relative. */
   readonly trend: number;
 }
 
