@@ -42,7 +42,7 @@ export function sampler<Input extends string>(
   const moved = Int32Array.from(moves.flat(), ({ input }) => input);
   const by = Float64Array.from(moves.flat(), (move) => move.by);
   return (values) => {
-    values.set(at);
+    for (let i = 0; i < at.length; i++) values[i] = at[i] as number;
     for (let i = 0; i < factors.length; i++) factors[i] = spread(degrees[i] as number);
     let j = 0;
     for (let i = 0; i < shape.length; i++) {

@@ -92,7 +92,7 @@ export function testWork(test: Test, { pressure, blower, rating }: WorkFacts): T
   /** Air of a relative humidity that a colder spot could bring to saturation: it gains less than a tenth for each kelvin. */
   const nearSaturation = (humidity: number, colder: number) => !humidityRead || humidity * (1 - 0.1 * colder) > 1;
   const work: Work = (values, out) => {
-    out.fill(Number.NaN);
+    for (let i = 0; i < out.length; i++) out[i] = Number.NaN;
     const t1 = values[0] as number;
     const p = values[5] as number;
     const power = values[9] as number;
