@@ -14,7 +14,7 @@ const files = {
   /** Every worksheet: how it is drawn, the job, moist air and the load of a coil. */
   base: [
     'node_modules/{preact,@preact}/**',
-    'src/calc/{atmosphere,constants,dewPoint,dryAirFlow,enhancement,enthalpy,errors,humidityRatio,limits,moistAir*}.ts',
+    'src/calc/{atmosphere,constants,dewPoint,dryAirFlow,enhancement,enthalpy,errors,humidityRatio,limits,lineSetLimits,moistAir*}.ts',
     'src/calc/{apparatus,coilLoad,coilTrace,outcome,saturat*,specificVolume,temperatureRise,trace,units,wetBulb}.ts',
     'src/job/{choices,edit,entered,format,newId,notes,number,quantities,read,readings,tables,units}.ts',
     'src/islands/{jobStore,keep,lazy,opening,show,untouched,JobLine,LateFold}.{ts,tsx}',
@@ -37,7 +37,18 @@ const files = {
     'src/islands/{fields,early,travel,startSheet,sheetSteps,SheetStep,SheetBar,OpenAll}.{ts,tsx}',
     'src/islands/{QuantityField,ChoiceField,NoteField}.tsx',
     'src/parts/{Field,TextField,Select,Echo,AnswerBar,Choices,Caution}.tsx',
+    'src/job/lineSet.ts',
     'src/words/en/{choices,echoes,parts,problems,quantities,sheet,units}.ts',
+  ],
+  /** Lines of refrigerant: their own sheet, and the expectation when there are any. */
+  lines: [
+    'src/calc/{lineSet,lineSetFactor,lineSetTrace,liquidLine,vaporLine,pipeDrop,refrigerant*,smoothCurve,tubes}.ts',
+  ],
+  /** The sheet on long lines. */
+  lineSheet: [
+    'src/islands/lineSet/{index,model,Answer,StepOf,TubeSelect}.{ts,tsx}',
+    'src/islands/lineSet/steps/*.tsx',
+    'src/words/en/lineSet.ts',
   ],
   /** The measured half of the assessment: the capacity sheet's, and what the air chart fetches for the process of the job. */
   measured: [

@@ -2,6 +2,8 @@ import { type Blowers, blowersOf } from './blowers.ts';
 import { expectedCapacity } from './expectation.ts';
 import type { ExpectationConditions } from './expectationChain.ts';
 import { genericRating } from './genericRating.ts';
+import { lineSet } from './lineSet.ts';
+import type { LineSet } from './lineSetTypes.ts';
 import type { MeasuredFlow } from './measuredFlow.ts';
 import { attempt, lacking, orNull, waitingFor } from './outcome.ts';
 import { ratingTable } from './ratingTable.ts';
@@ -15,6 +17,8 @@ export interface RatingHere {
   readonly conditions: ExpectationConditions;
   readonly installation: Installation & { readonly pressure: number };
   readonly blowers: Blowers;
+  /** What joins the two units; `null` where nothing is known of it. */
+  readonly lines: LineSet | null;
 }
 
 type Rating = NonNullable<Test['rating']>;
@@ -59,9 +63,15 @@ export function ratingHere(
     () => tableOf(rating, inside),
     (quantity) => `rating.${quantity}`,
   );
-  const installation = { blowerPower: blowers.value.here, pressure: entering.value.pressure };
+  const lines = linesHere(test, t);
+  if (!lines.ok) return lines;
+  const installation = {
+    blowerPower: blowers.value.here,
+    pressure: entering.value.pressure,
+    lineSet: lines.value?.factor ?? null,
+  };
   return table.ok
-    ? { ok: true, value: { table: table.value, conditions, installation, blowers: blowers.value } }
+    ? { ok: true, value: { table: table.value, conditions, installation, blowers: blowers.value, lines: lines.value } }
     : table;
 }
 
@@ -92,6 +102,13 @@ function tableOf({ from, rows, certified, generic, basis, multipliers }: Rating,
     stage,
     ...(given(dryAirFlow) ? { dryAirFlow } : {}),
   });
+}
+
+function linesHere({ lineSet: input }: Test, t?: Trace): Outcome<LineSet | null> {
+  return attempt(
+    () => (given(input) ? lineSet(input, t) : null),
+    (quantity) => `lineSet.${quantity}`,
+  );
 }
 
 function basisOf(basis: Basis | 'unsure', inside: number): { basis: Basis; blowerPower: number } {

@@ -1,29 +1,15 @@
 import { within } from './errors.ts';
 import { limits } from './limits.ts';
 import { lineFactor } from './lineSetFactor.ts';
+import { lineSetLimits } from './lineSetLimits.ts';
 import type { LineCaution, LineRun, LineSet, LineSetInput, MakersLineLimits } from './lineSetTypes.ts';
 import { liquidLine } from './liquidLine.ts';
 import { refrigerantState } from './refrigerant.ts';
 import { amount, prefixed } from './trace.ts';
 import { insideDiameter } from './tubes.ts';
 import type { Trace } from './types.ts';
-import { fahrenheitDegree, foot } from './units.ts';
+import { fahrenheitDegree } from './units.ts';
 import { oilReturn, vaporLine } from './vaporLine.ts';
-
-/** Tubing that split systems are rated with unless they bring longer lines, m: 25 ft (10 CFR 430 subpart B appendix M1). */
-export const ratedLineLength = 25 * foot;
-
-/** What a line set can be; the temperatures are those of the refrigerant rows, with room for the line to take of them. */
-export const lineSetLimits = {
-  evaporating: [-15, 25],
-  superheat: [0, 15],
-  liquidTemperature: [0, 55],
-  subcooling: [0, 20],
-  length: [0.5, 200],
-  fittings: [0, 200],
-  lift: [-60, 60],
-  factor: [0.3, 1.2],
-} as const satisfies Record<string, readonly [number, number]>;
 
 /** Subcooling that should be left before the metering device, K: 2 °F. Common practice, no source. */
 const littleSubcooling = 2 * fahrenheitDegree;
@@ -120,7 +106,7 @@ function beyondMaker({ length, lift }: LineRun, maker: MakersLineLimits): readon
 function checkMaker({ factor, maximumLength, maximumLift }: MakersLineLimits): void {
   if (factor !== null) within('maker.factor', factor, lineSetLimits.factor);
   if (maximumLength !== null) within('maker.maximumLength', maximumLength, lineSetLimits.length);
-  if (maximumLift !== null) within('maker.maximumLift', maximumLift, [0, lineSetLimits.lift[1]]);
+  if (maximumLift !== null) within('maker.maximumLift', maximumLift, lineSetLimits.length);
 }
 
 function checkRun(run: LineRun): void {
@@ -129,8 +115,9 @@ function checkRun(run: LineRun): void {
   within('superheat', run.superheat, lineSetLimits.superheat);
   within('liquidTemperature', run.liquidTemperature, lineSetLimits.liquidTemperature);
   if (run.subcooling !== null) within('subcooling', run.subcooling, lineSetLimits.subcooling);
-  within('length', run.length, lineSetLimits.length);
+  // A line cannot be shorter than what it climbs.
+  within('length', run.length, [Math.abs(run.lift), lineSetLimits.length[1]]);
   within('ratedLength', run.ratedLength, lineSetLimits.length);
-  within('fittings', run.fittings, lineSetLimits.fittings);
+  within('fittings', run.fittings, lineSetLimits.length);
   within('lift', run.lift, lineSetLimits.lift);
 }

@@ -146,6 +146,14 @@ export const ratingRules: readonly Rule[] = [
   // Nobody knows either: taken equal, so nothing is corrected.
   blowerRule('blowersTakenEqual', 'both'),
   {
+    // There the maker's own table does not hold either.
+    code: 'linesBeyondMaker',
+    weight: 'stop',
+    about: 'rating',
+    amounts: ({ rating }) =>
+      rating?.lines?.cautions.some((code) => code === 'beyondMakersLength' || code === 'beyondMakersLift') ? [] : null,
+  },
+  {
     // A machine below full speed makes less by its own choice, and no table stands for it.
     code: 'notFullSpeed',
     weight: 'stop',

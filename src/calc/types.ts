@@ -4,6 +4,7 @@
  * volume flows in m³/s, mass flows in kg/s of dry air, powers in W; fractions, never percent. `null` is a value not given.
  */
 import type { ErrorSource, SideBySide, TestInput } from './confidenceTypes.ts';
+import type { LineSetInput } from './lineSetTypes.ts';
 import type { SourceKey } from './sources.ts';
 
 export type * from './assessmentTypes.ts';
@@ -250,6 +251,8 @@ export interface Test {
     } | null;
     readonly multipliers: Multipliers;
   } | null;
+  /** What joins the two units; `null`: nothing known, and so as in the rating. */
+  readonly lineSet: LineSetInput | null;
   readonly blower: {
     readonly place: BlowerPlace;
     readonly power: number | null;

@@ -2,6 +2,8 @@
  * What a person may choose. `assumed` is what an unanswered question counts as; without it an unanswered question stays open,
  * or follows from another answer: place and kind of the airflow from its method, place of the blower from the equipment.
  */
+import type { Refrigerant } from '../calc/refrigerant.ts';
+import type { Tube } from '../calc/tubes.ts';
 import type { AirflowKind, AirflowPlace, BlowerPlace } from '../calc/types.ts';
 import { airflowChoices } from './airflow/choices.ts';
 import type { Job } from './types.ts';
@@ -10,6 +12,10 @@ interface Choice {
   readonly values: readonly string[];
   readonly assumed?: string;
 }
+
+/** Tubes by their trade names, those that carry vapour and those that carry liquid in systems of this size. */
+const vaporTubes = ['1/2', '5/8', '3/4', '7/8', '1-1/8', '1-3/8'] as const satisfies readonly Tube[];
+const liquidTubes = ['1/4', '5/16', '3/8', '1/2', '5/8'] as const satisfies readonly Tube[];
 
 export const choices = {
   ...airflowChoices,
@@ -40,6 +46,11 @@ export const choices = {
   'rating.withSensible': { values: ['yes', 'no'], assumed: 'no' },
   'rating.blocks': { values: ['one', 'two'], assumed: 'one' },
   'rating.beyond': { values: ['refuse', 'extend'], assumed: 'refuse' },
+  refrigerant: { values: ['R-410A', 'R-32', 'R-454B', 'R-22'] satisfies readonly Refrigerant[] },
+  'lineSet.vaporTube': { values: vaporTubes },
+  'lineSet.ratedVaporTube': { values: vaporTubes },
+  'lineSet.liquidTube': { values: liquidTubes },
+  'lineSet.meteringAt': { values: ['indoors', 'outdoors', 'unsure'] },
 } as const satisfies Record<string, Choice>;
 
 export type ChoiceKey = keyof typeof choices;

@@ -5,6 +5,7 @@
  */
 import { limits } from '../calc/limits.ts';
 import { airflowQuantities } from './airflow/quantities.ts';
+import { lineSetQuantities } from './lineSetQuantities.ts';
 import type { Quantity, System, UnitKey } from './types.ts';
 import { toSi } from './units.ts';
 
@@ -79,6 +80,7 @@ const correction = {
 
 export const quantities = {
   ...airflowQuantities,
+  ...lineSetQuantities,
   'entering.dryBulb': { ...temperature, symbol: 't₁', usual: fahrenheit(65, 86), article: 'return-probe' },
   'entering.relativeHumidity': { ...humidity, symbol: 'φ₁', usual: [0.3, 0.7], article: 'return-probe' },
   'entering.wetBulb': { ...temperature, symbol: 't*₁', usual: fahrenheit(54, 74), article: 'return-probe' },

@@ -4,6 +4,7 @@ import type { ErrorSource, Outcome, Test } from '../calc/types.ts';
 import { blowerKindHere } from './blowerKinds.ts';
 import { airflowMethods, blowerPlaces, chosen, said } from './choices.ts';
 import { entered } from './entered.ts';
+import { linesOf } from './lineSet.ts';
 import { probeLimit } from './probeLimits.ts';
 import { type FieldProblem, fieldProblems } from './problems.ts';
 import { ratingGrid } from './ratingGrid.ts';
@@ -73,6 +74,7 @@ export function toTest(job: Job, find: FindAirflow | null = null): ToTest {
     outdoorDryBulb: entered(job, 'outdoorDryBulb'),
     fullSpeed: said(job, 'fullSpeed'),
     rating: ratingIn(job, grid),
+    lineSet: linesOf(job).input,
     blower: {
       place: orAssumed(said(job, 'blower.place'), blowerPlaces[equipment ?? 'airHandler'], 'blower.place'),
       power: entered(job, 'blower.power'),

@@ -154,7 +154,7 @@ test('the working ends in the factor, and every step has figures', () => {
 });
 
 test('bad figures and impossible lines are refused by name', () => {
-  expect(codeOf(() => lineSet(withRun({ length: 0 })))).toBe('outOfRange');
+  expect(codeOf(() => lineSet(withRun({ length: -1 })))).toBe('outOfRange');
   expect(codeOf(() => lineSet(withRun({ capacity: Number.NaN })))).toBe('notFinite');
   expect(codeOf(() => lineSet(withRun({ lift: 100 })))).toBe('outOfRange');
   expect(codeOf(() => lineSet(withRun({ vaporTube: '9/8' as '7/8' })))).toBe('unknown');

@@ -5,6 +5,7 @@ import {
   cubicFootPerMinute,
   fahrenheitDegree,
   fromFahrenheit,
+  type LineRun,
   poundPerHour,
   type Remark,
   remarkRules,
@@ -29,6 +30,23 @@ const sideBySide: NonNullable<Test['sideBySide']> = {
   reference: 'neither',
   drift: null,
   shared: null,
+};
+
+/** 130 ft of lines. */
+const run: LineRun = {
+  refrigerant: 'R-410A',
+  capacity: 3 * tonOfRefrigeration,
+  evaporating: 7,
+  superheat: 6,
+  liquidTemperature: 38,
+  subcooling: 6,
+  vaporTube: '7/8',
+  ratedVaporTube: '7/8',
+  liquidTube: '3/8',
+  length: 40,
+  ratedLength: 7.62,
+  fittings: 0,
+  lift: 0,
 };
 
 /** A change of the whole test, and the remarks that it must get and no others. */
@@ -113,6 +131,18 @@ const cases: readonly (readonly [string, Partial<Test>, readonly string[]])[] = 
       blower: { place: 'after coil', power: null, kind: 'permanentSplit' },
     },
     ['blowersByKind'],
+  ],
+  [
+    'lines longer than the maker allows',
+    {
+      lineSet: {
+        equipment: 'split',
+        metering: 'indoors',
+        maker: { factor: null, maximumLength: 25, maximumLift: null },
+        run,
+      },
+    },
+    ['linesBeyondMaker'],
   ],
   ['a table of a bigger machine', { nominalCapacity: 42000 * btuPerHour }, ['nominalMismatch']],
   [

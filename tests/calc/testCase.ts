@@ -41,6 +41,7 @@ export const wholeTest: Test = {
     generic: null,
     multipliers: noMultipliers,
   },
+  lineSet: null,
   blower: { place: 'after coil', power: 430, kind: null },
   nominalCapacity: 36000 * btuPerHour,
   line: 0.9,

@@ -46,6 +46,7 @@ export function goldenTest(job: GoldenJob): Test {
       generic: null,
       multipliers: noMultipliers,
     },
+    lineSet: null,
     blower: { place: 'after coil', power: job.blowerHere, kind: null },
     nominalCapacity: null,
     line: 0.9,

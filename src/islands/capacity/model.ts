@@ -98,7 +98,8 @@ const assumedCount = computed(() => {
 const firstProblem = computed(() => {
   for (const { key, code } of interpreted.value.problems) {
     const name = quantityKey(key);
-    if (name && key !== typing.value)
+    // The lines have a sheet of their own, which says what is wrong with them.
+    if (name && !name.startsWith('lineSet.') && key !== typing.value)
       return {
         name: quantityWords[name].inSentence,
         small: problemInBar(problemParts(name), code),

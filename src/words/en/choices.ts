@@ -109,6 +109,14 @@ export const choiceWords = {
     ask: 'Did you check the two probes side by side today?',
     options: { yes: 'Yes, type the difference', no: 'No', unsure: 'Not sure' },
   },
+  refrigerant: {
+    ask: 'Which refrigerant?',
+    options: { 'R-410A': 'R-410A', 'R-32': 'R-32', 'R-454B': 'R-454B', 'R-22': 'R-22' },
+  },
+  'lineSet.meteringAt': {
+    ask: 'Where is the metering device for cooling?',
+    options: { indoors: 'At the indoor coil', outdoors: 'In the outdoor unit', unsure: 'Not sure' },
+  },
 } as const satisfies Partial<Record<ChoiceKey, ChoiceWords>>;
 
 /** The choices that are asked with a question of their own; the others are keys beside what they change. */

@@ -1,6 +1,7 @@
 /** Name, trade term and hint of every quantity, under the key of the one table of quantities. */
 import type { QuantityKey } from '../../job/types.ts';
 import { airflowQuantityWords } from './airflowQuantities.ts';
+import { lineSetQuantityWords } from './lineSetQuantities.ts';
 
 export interface QuantityWords {
   /** The label above the field. */
@@ -16,6 +17,7 @@ export interface QuantityWords {
 
 export const quantityWords: Readonly<Record<QuantityKey, QuantityWords>> = {
   ...airflowQuantityWords,
+  ...lineSetQuantityWords,
   'entering.dryBulb': { name: 'Temperature', term: 'dry bulb', inSentence: 'return temperature' },
   'entering.relativeHumidity': { name: 'Humidity', term: 'relative', inSentence: 'return humidity' },
   'entering.wetBulb': { name: 'Wet bulb', inSentence: 'return wet bulb' },

@@ -130,6 +130,12 @@ const rating: Readonly<Record<string, RemarkWords>> = {
     say: () =>
       'Neither this blower’s power nor the rating’s is known: they are taken to be alike, and nothing is corrected.',
   },
+  linesBeyondMaker: {
+    say: () =>
+      'The refrigerant lines are longer, or lifted further, than the maker allows: the maker’s table does not hold.',
+    short: () => 'lines beyond the maker’s limits',
+    next: 'Look at the length and the lift on the sheet on long lines, and ask the maker.',
+  },
   notFullSpeed: {
     say: () => 'This system may be choosing to deliver less. What it makes now still stands.',
     short: () => 'it may be choosing to make less',

@@ -35,6 +35,7 @@ export const ratingStep = {
   extend: 'Carry the table on all the same',
   refuse: 'Stop carrying the table on',
   of: (done: number, all: number) => `${done} of ${all} figures`,
+  longLines: 'Long lines, and what they cost',
   blowerFold: 'Blower’s heat: in the rating, and here',
 } as const;
 

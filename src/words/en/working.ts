@@ -36,6 +36,17 @@ const names: Readonly<Record<string, string>> = {
   'rated.share.enteringWetBulb': 'Place between the rows',
   'rated.share.enteringDryBulb': 'Place between the dry bulbs',
   'rated.share.dryAirFlow': 'Place between the airflows',
+  'lineSet.massFlow': 'Refrigerant in circulation',
+  'lineSet.velocity': 'Velocity',
+  'lineSet.reynolds': 'Reynolds number',
+  'lineSet.frictionFactor': 'Friction factor',
+  'lineSet.friction': 'Drop by friction',
+  'lineSet.vaporPressure': 'Pressure at the compressor',
+  'lineSet.dewDrop': 'Fall of the dew point',
+  'lineSet.density': 'Density at the compressor',
+  'lineSet.liquidPressure': 'Pressure at the metering device',
+  'lineSet.subcoolingLeft': 'Subcooling left',
+  'lineSet.factor': 'Share of the capacity that is left',
   'expectation.flowRatio': 'This airflow over the block’s, by mass',
   'expectation.airflow': 'Brought to this airflow',
   'expectation.seaLevelFlow': 'The measured volume as if at sea level',
@@ -62,6 +73,8 @@ const prefixes: Readonly<Record<string, string>> = {
   first: 'of the first stream',
   second: 'of the second stream',
   end: 'at the end',
+  lineRated: 'in the line of the rating',
+  lineLiquid: 'in the liquid line',
 };
 
 export const workingGroups = {
@@ -82,6 +95,7 @@ const groups: readonly (readonly [string, WorkingGroup])[] = [
   ['rated.', 'expected'],
   ['expectation.', 'expected'],
   ['dryOut.', 'expected'],
+  ['line', 'expected'],
   ['ratio', 'ratio'],
 ];
 

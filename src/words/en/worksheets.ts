@@ -24,6 +24,11 @@ export const worksheets = [
     say: 'The maker’s table as a surface, and every step from the nameplate to the figure to expect.',
   },
   {
+    path: '/worksheets/line-set/',
+    name: 'Long lines',
+    say: 'What a long, narrow or lifted refrigerant line leaves of the capacity, and of the subcooling.',
+  },
+  {
     path: '/worksheets/moist-air/',
     name: 'Air chart',
     say: 'The job’s own air on the moist-air (psychrometric) chart, with states and processes of your own.',

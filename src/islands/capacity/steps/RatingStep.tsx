@@ -1,4 +1,5 @@
 import { useEffect } from 'preact/hooks';
+import { href } from '~/parts/href.ts';
 import { quantityWords } from '~/words/en/quantities.ts';
 import { ratingStep } from '~/words/en/steps.ts';
 import { ChoiceField } from '../../ChoiceField.tsx';
@@ -36,6 +37,9 @@ export function RatingStep() {
       <ChoiceField of="rating.basis" open />
       <Remarks about="rating" />
       <Beyond />
+      <p class="tools">
+        <a href={href('/worksheets/line-set/')}>{ratingStep.longLines}</a>
+      </p>
       <details class="fold">
         <summary>{ratingStep.blowerFold}</summary>
         <div class="field-row">

@@ -1,0 +1,26 @@
+import { sourceLabels } from '~/calc/sourceLabels.ts';
+import { Caution } from '~/parts/Caution.tsx';
+import { lineCautionsOfWork, lineNotes, lineResults } from '~/words/en/lineSetResults.ts';
+
+/** The margin of a desk's sheet, the end of a phone's: cautions, and what the figures rest on. */
+export function Notes() {
+  return (
+    <aside class="sheet-margin">
+      <section class="line-cautions">
+        {lineCautionsOfWork.map((words) => (
+          <Caution key={words}>{words}</Caution>
+        ))}
+      </section>
+      <section>
+        <h2>{lineResults.sources}</h2>
+        <ol class="notes">
+          {lineNotes.map(({ say, source }) => (
+            <li key={source}>
+              {say} <cite>{sourceLabels[source]}</cite>
+            </li>
+          ))}
+        </ol>
+      </section>
+    </aside>
+  );
+}
