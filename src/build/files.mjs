@@ -11,11 +11,10 @@ import { fileURLToPath } from 'node:url';
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
 const files = {
-  /** Every worksheet: how it is drawn, the job, moist air and the load of a coil. */
+  /** Every worksheet: how it is drawn, and the job. */
   base: [
     'node_modules/{preact,@preact}/**',
-    'src/calc/{atmosphere,constants,dewPoint,dryAirFlow,enhancement,enthalpy,errors,humidityRatio,limits,lineSetLimits,moistAir*}.ts',
-    'src/calc/{apparatus,coilLoad,coilTrace,outcome,saturat*,specificVolume,temperatureRise,trace,units,wetBulb}.ts',
+    'src/calc/{atmosphere,constants,errors,limits,lineSetLimits,outcome,trace,units}.ts',
     'src/job/{choices,edit,entered,format,newId,notes,number,quantities,read,readings,tables,units}.ts',
     'src/islands/{jobStore,keep,lazy,opening,show,untouched,JobLine,LateFold}.{ts,tsx}',
     'src/parts/{Step,Mark,href}.{ts,tsx}',
@@ -23,6 +22,11 @@ const files = {
   ],
   /** What any drawing is made of. */
   drawing: ['src/charts/{box,clip,grid,placing,scale,shapes,Shapes}.{ts,tsx}'],
+  /** Moist air and the load of a coil. */
+  moist: [
+    'src/calc/{dewPoint,dryAirFlow,enhancement,enthalpy,humidityRatio,moistAir*,saturat*,specificVolume,wetBulb}.ts',
+    'src/calc/{apparatus,coilLoad,coilTrace,temperatureRise}.ts',
+  ],
   /** The drawing of moist air, which pages show that are not the air chart. */
   chart: ['src/charts/moistAir/!(standalone|describe).{ts,tsx}', 'src/words/en/moistAirChart.ts'],
   /** The air chart. */
