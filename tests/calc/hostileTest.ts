@@ -58,6 +58,15 @@ export const hostile = fc.record({
       }),
     }),
   ),
+  lineSet: fc.oneof(
+    fc.constant(null),
+    fc.record({
+      equipment: fc.constantFrom('split' as const, 'packaged' as const),
+      metering: fc.constantFrom('indoors' as const, 'outdoors' as const),
+      maker: fc.record({ factor: number, maximumLength: number, maximumLift: number }),
+      run: fc.constant(null),
+    }),
+  ),
   blower: fc.record({
     place: fc.constantFrom('before coil', 'after coil', 'outside probes', 'attic'),
     power: fc.oneof(number, fc.constant(400)),
