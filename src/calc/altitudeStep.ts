@@ -21,7 +21,7 @@ export interface AltitudeStep {
 const outdoorCoil = { loss: 0.02, thinner: 0.168 } as const;
 
 export interface AltitudeArguments {
-  /** The conditions with the airflow as if at sea level, and their place in the table. */
+  /** The conditions, and their place in the table at the airflow as if at sea level. */
   readonly read: RatingConditions;
   readonly place: Place;
   readonly dryAirFlow: number | undefined;
@@ -45,7 +45,7 @@ export function altitudeStep(table: RatingTable, args: AltitudeArguments): Altit
     const ratio = flowFactor(table, dryAirFlow).total / flowFactor(table, seaLevelFlow).total;
     return { ratio, band, applies: true, source };
   }
-  const start = figureAt(table.total, table, place);
-  const end = figureAt(table.total, table, locate(table, { ...read, dryAirFlow }));
+  const start = figureAt(table.total, place);
+  const end = figureAt(table.total, locate(table, read, read.enteringWetBulb, dryAirFlow));
   return { ratio: start === null || end === null ? 1 : end / start, band, applies: true, source };
 }

@@ -11,5 +11,5 @@ const wetBulb = axisOrder.indexOf('enteringWetBulb');
 export function bandAt(table: RatingTable, place: Place): number {
   if (!table.band) return 0;
   const fraction = place.fraction.map((share, axis) => (axis === wetBulb ? Math.max(0, share) : share));
-  return figureAt(table.band, table, { ...place, fraction }) ?? 0;
+  return figureAt(table.band, { ...place, fraction }) ?? 0;
 }

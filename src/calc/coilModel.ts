@@ -3,10 +3,22 @@ import { heatDryAir, heatVapor, vaporEnthalpy } from './constants.ts';
 import { enthalpyAt, ratioOfEnthalpy } from './enthalpy.ts';
 import { saturatedRatio, saturationTemperature } from './saturatedAir.ts';
 import type { MoistAir } from './types.ts';
+import { ratioOfWetBulb } from './wetBulb.ts';
+
+/** What of a state of moist air the coil model looks at. */
+export type CoilAir = Pick<MoistAir, 'dryBulb' | 'wetBulb' | 'humidityRatio' | 'enthalpy' | 'pressure'>;
+
+/** Air of this dry bulb and wet bulb, °C, and pressure, Pa; `null` where there is none. A state without what no coil asks for. */
+export function coilAir(dryBulb: number, wetBulb: number, pressure: number): CoilAir | null {
+  if (!(wetBulb <= dryBulb)) return null;
+  const humidityRatio = ratioOfWetBulb(dryBulb, wetBulb, pressure);
+  if (!(humidityRatio >= 0)) return null;
+  return { dryBulb, wetBulb, humidityRatio, enthalpy: enthalpyAt(dryBulb, humidityRatio), pressure };
+}
 
 /** What a coil makes of an air stream: total without blower heat, W; dry-air flow, kg/s. */
 export interface CoilDuty {
-  readonly entering: MoistAir;
+  readonly entering: CoilAir;
   readonly dryAirFlow: number;
   readonly total: number;
 }

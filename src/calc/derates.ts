@@ -10,26 +10,27 @@ export function deratesOf(
   chain: Chain,
 ): readonly Derate[] {
   const reading = table.from === 'table' ? 'makersTable' : 'genericCurves';
-  const start = nominal ?? certified ?? chain.atTemperatures;
+  const { steps } = chain;
+  const { line, altitude, flow, inside, blowerPower } = chain.factors;
+  const start = nominal ?? certified ?? steps.atTemperatures;
   const rating = certified ?? start;
-  const { line, altitude, flow } = chain;
   const readingBand = bandAt(table, chain.place) + (chain.dryCoil?.smear ?? 0);
   return [
     step('certified', start, rating, 'certifiedRating', certified !== undefined),
-    step('temperatures', rating, chain.atTemperatures, reading, true, readingBand),
-    step('indoorMatch', chain.atTemperatures, chain.matched, 'makersTable', table.multipliers.indoorMatch !== null),
-    step('airflow', chain.matched, chain.atAirflow, flow.source, flow.applies),
-    step('blowerInside', chain.atAirflow, chain.gross, 'coilModel', chain.inside > 0),
+    step('temperatures', rating, steps.atTemperatures, reading, true, readingBand),
+    step('indoorMatch', steps.atTemperatures, steps.matched, 'makersTable', table.multipliers.indoorMatch !== null),
+    step('airflow', steps.matched, steps.atAirflow, flow.source, flow.applies),
+    step('blowerInside', steps.atAirflow, steps.gross, 'coilModel', inside > 0),
     step(
       'lineSet',
-      chain.gross,
-      chain.lined,
+      steps.gross,
+      steps.lined,
       line?.source ?? 'makersTable',
       line !== null,
       line === null ? 0 : (line.high - line.low) / 2 / line.factor,
     ),
-    step('altitude', chain.lined, chain.here, altitude.source, altitude.applies, altitude.band),
-    step('blowerHere', chain.here, chain.net, 'coilModel', chain.blowerPower > 0),
+    step('altitude', steps.lined, steps.here, altitude.source, altitude.applies, altitude.band),
+    step('blowerHere', steps.here, steps.net, 'coilModel', blowerPower > 0),
   ];
 }
 

@@ -1,8 +1,7 @@
-import { bypassAtFlow, ratedApparatus } from './coilModel.ts';
+import { bypassAtFlow, coilAir, ratedApparatus } from './coilModel.ts';
 import { heatDryAir, standardPressureAtSeaLevel } from './constants.ts';
 import { dryOutOn, drySurface } from './dryOut.ts';
-import { moistAir } from './moistAir.ts';
-import { figureAt, locate, type Place } from './rated.ts';
+import { figureAt, figureOnLow, locate, type Place } from './rated.ts';
 import { axisOrder, usableSensible } from './tableCheck.ts';
 import type { CoilHere, RatingConditions, RatingTable } from './types.ts';
 import { wetBulbAt } from './wetBulb.ts';
@@ -11,14 +10,19 @@ import { wetBulbAt } from './wetBulb.ts';
 const dryShare = 0.99;
 /** Below this share, whatever the dry bulb adds, the coil is wet and nothing has to be worked out. Our choice. */
 const surelyWet = 0.9;
+/** With so little of a reading sensible, the row below it is no dry one, however far apart the rows stand. Our choice. */
+const wetRow = 0.8;
+/** Of cooler air than the table's at least this share of the difference reaches the coil: no bypass factor is above 0.3. */
+const leastContact = 0.7;
 /** The wet line under a row is never steeper than over this many kelvin: it guards a division. */
 const leastRise = 0.1;
 const wetBulbAxis = axisOrder.indexOf('enteringWetBulb');
 
 /** A reading of the table, and what is known of the air and of the steps that follow. W and kg/s. */
 export interface DryCoilArguments {
-  /** The conditions with the airflow that the table is read at. */
+  /** The conditions, and the airflow that the table is read at, kg/s. */
   readonly read: RatingConditions;
+  readonly readFlow: number | undefined;
   readonly place: Place;
   /** The printed total there. */
   readonly total: number;
@@ -73,9 +77,9 @@ export function dryCoil(table: RatingTable, args: DryCoilArguments, always: bool
   if (!coil) return null;
   const bypassFactor = bypassAtFlow(coil.bypassFactor, dryAirFlow / coil.dryAirFlow);
   const own = coil.dry === null ? null : ownTurning(coil, coil.dry, args);
-  const printed = (at: number) => wetTotal(table, read, coil, own, at) ?? total;
+  const printed = (at: number) => wetTotal(table, args, coil, own, at) ?? total;
   const grossAt = (at: number) => (printed(at) * match + inside) * args.scale;
-  const dryOutWetBulb = dryOutOn(grossAt, { dryBulb, dryAirFlow, bypassFactor, pressure: args.pressure });
+  const dryOutWetBulb = dryOutOn(grossAt, { dryBulb, dryAirFlow, bypassFactor, pressure: args.pressure }, wetBulb);
   if (dryOutWetBulb === null) return null;
   const effective = Math.max(wetBulb, dryOutWetBulb);
   const smeared = own !== null && wetBulb >= first;
@@ -88,40 +92,44 @@ export function dryCoil(table: RatingTable, args: DryCoilArguments, always: bool
   };
 }
 
-/** A quick look that settles most readings: inside the table, among wet figures, and too little dry bulb more to matter. */
+/** A quick look that settles most readings: among wet figures, and too much drying left for the dry bulb here to matter. */
 function isWet(table: RatingTable, { read, place, total, inside, dryAirFlow }: DryCoilArguments): boolean {
   const column = usableSensible(table);
-  const sensible = column && figureAt(column, table, place);
+  const sensible = column && figureAt(column, place);
   if (sensible === null) return true;
   if (read.enteringWetBulb < (table.axes.enteringWetBulb[0] as number)) return false;
-  const [stated, second] = table.axes.enteringDryBulb;
-  const warmer = stated === undefined || second !== undefined ? 0 : (read.enteringDryBulb as number) - stated;
-  const more = dryAirFlow * heatDryAir * Math.max(0, warmer);
-  const flow = table.axes.dryAirFlow.length === 1 ? dryAirFlow / (table.axes.dryAirFlow[0] as number) : 1;
-  return (sensible + inside + more) * Math.max(1, flow) < surelyWet * (total + inside);
+  const { enteringDryBulb, dryAirFlow: flows } = table.axes;
+  const warmer = enteringDryBulb.length === 1 ? (read.enteringDryBulb as number) - (enteringDryBulb[0] as number) : 0;
+  const more = dryAirFlow * heatDryAir * warmer * (warmer < 0 ? leastContact : 1);
+  const faster = flows.length === 1 ? Math.max(1, dryAirFlow / (flows[0] as number)) : 1;
+  if ((sensible + inside + more) * faster >= surelyWet * (total + inside)) return false;
+  if (sensible < wetRow * total) return true;
+  const low = figureOnLow(column as readonly (number | null)[], place, wetBulbAxis);
+  const lowTotal = figureOnLow(table.total, place, wetBulbAxis);
+  return low !== null && lowTotal !== null && low < dryShare * lowTotal;
 }
 
 /** The coil from the lowest wet figure at or above the reading; `null` where the table has none that tells. */
 function coilOf(table: RatingTable, args: DryCoilArguments): TableCoil | null {
-  const { read, place, inside, match } = args;
+  const { read, readFlow, place, inside, match } = args;
   const column = usableSensible(table);
   const [stated, another] = table.axes.enteringDryBulb;
   const dryBulb = another === undefined ? stated : read.enteringDryBulb;
-  const flow = table.axes.dryAirFlow.length === 1 ? table.axes.dryAirFlow[0] : read.dryAirFlow;
+  const flow = table.axes.dryAirFlow.length === 1 ? table.axes.dryAirFlow[0] : readFlow;
   if (!column || dryBulb === undefined || flow === undefined) return null;
   const rows = table.axes.enteringWetBulb;
   const lowest = place.low[wetBulbAxis] as number;
   let dry: number | null = null;
   for (let row = lowest; row < rows.length; row++) {
-    const printed = pointAt(table, column, read, rows[row] as number);
+    const printed = pointAt(table, column, args, rows[row] as number);
     if (printed === null) return null;
     if (printed.sensible >= dryShare * printed.total) dry = printed.total;
     else {
       // Among wet rows the reading itself tells more than the row below it.
       const own = row === lowest && read.enteringWetBulb > printed.wetBulb;
-      const wet = own ? pointAt(table, column, read, read.enteringWetBulb) : printed;
-      if (wet === null || wet.wetBulb > dryBulb) return null;
-      const entering = moistAir({ dryBulb, wetBulb: wet.wetBulb, pressure: standardPressureAtSeaLevel });
+      const wet = own ? pointAt(table, column, args, read.enteringWetBulb) : printed;
+      const entering = wet && coilAir(dryBulb, wet.wetBulb, standardPressureAtSeaLevel);
+      if (wet === null || entering === null) return null;
       const duty = { entering, dryAirFlow: flow, total: wet.total * match + inside };
       const found = ratedApparatus(duty, wet.sensible * match + inside);
       return found && { bypassFactor: found.bypassFactor, dryBulb, dryAirFlow: flow, wet, dry };
@@ -133,12 +141,12 @@ function coilOf(table: RatingTable, args: DryCoilArguments): TableCoil | null {
 function pointAt(
   table: RatingTable,
   column: readonly (number | null)[],
-  read: RatingConditions,
+  { read, readFlow }: DryCoilArguments,
   wetBulb: number,
 ): Printed | null {
-  const place = locate(table, { ...read, enteringWetBulb: wetBulb });
-  const total = figureAt(table.total, table, place);
-  const sensible = figureAt(column, table, place);
+  const place = locate(table, read, wetBulb, readFlow);
+  const total = figureAt(table.total, place);
+  const sensible = figureAt(column, place);
   return total === null || sensible === null ? null : { wetBulb, total, sensible };
 }
 
@@ -154,13 +162,13 @@ function ownTurning(coil: TableCoil, dryTotal: number, { inside, match }: DryCoi
 /** Total of the wet coil at a wet bulb, W as printed: from the table, and below its lowest wet row on the line to where it turns dry. */
 function wetTotal(
   table: RatingTable,
-  read: RatingConditions,
+  { read, readFlow }: DryCoilArguments,
   { wet, dry }: TableCoil,
   own: number | null,
   at: number,
 ): number | null {
   if (own === null || dry === null || at >= wet.wetBulb) {
-    return figureAt(table.total, table, locate(table, { ...read, enteringWetBulb: at }));
+    return figureAt(table.total, locate(table, read, at, readFlow));
   }
   return wet.total + ((wet.total - dry) / (wet.wetBulb - own)) * (at - wet.wetBulb);
 }

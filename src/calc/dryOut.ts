@@ -45,10 +45,10 @@ export function dryOut(args: DryOutArguments, t?: Trace): DryOut | null {
 /** The surface of a dry coil and the water, kg/kg dry air, that air in balance with it holds; no check of the arguments. */
 export function drySurface({ dryBulb, dryAirFlow, total, bypassFactor, pressure }: DryOutArguments) {
   const contact = dryAirFlow * (1 - bypassFactor);
-  // The specific heat holds the water that is being looked for: its share is a fiftieth, so that two rounds settle it.
+  // The specific heat holds the water that is being looked for: each round settles a hundredth more of it.
   let humidityRatio = 0.008;
   let surface = dryBulb;
-  for (let i = 0; i < 4; i++) {
+  for (let i = 0; i < 3; i++) {
     surface = dryBulb - total / (contact * (heatDryAir + heatVapor * humidityRatio));
     if (!(surface > limits.dewPoint[0])) return null;
     humidityRatio = saturatedRatio(surface, pressure);
@@ -56,27 +56,34 @@ export function drySurface({ dryBulb, dryAirFlow, total, bypassFactor, pressure 
   return { apparatusDewPoint: surface, humidityRatio };
 }
 
-/** How near, K, the wet bulb is found at which a coil whose total moves with the wet bulb turns dry. */
+/** How near, K, the wet bulb is found at which a coil turns dry whose total moves with the wet bulb. */
 const tolerance = 1e-4;
+/** By how much the found wet bulb falls for a kelvin that it is begun higher, in an ordinary coil: where the search begins. */
+const swing = 0.2;
 
 /**
- * The wet bulb at which a coil turns dry whose total, W, is a function of the wet bulb: `null` where it never does. A higher
- * total makes for a lower surface and a lower wet bulb, so that the rounds swing in; each third one goes straight to where the
- * swings would end.
+ * The wet bulb at which a coil turns dry whose total, W, is a function of the wet bulb: `null` where it never does. Looked for
+ * from `start` on by the secant method: a higher total makes for a colder surface, so that the gap falls all the way.
  */
-export function dryOutOn(totalAt: (wetBulb: number) => number, args: Omit<DryOutArguments, 'total'>): number | null {
-  const { dryBulb, pressure } = args;
-  const next = (wetBulb: number) => {
-    const surface = drySurface({ ...args, total: totalAt(wetBulb) });
-    return surface ? wetBulbAt(dryBulb, surface.humidityRatio, pressure) : Number.NaN;
+export function dryOutOn(
+  totalAt: (wetBulb: number) => number,
+  { dryBulb, dryAirFlow, bypassFactor, pressure }: Omit<DryOutArguments, 'total'>,
+  start: number,
+): number | null {
+  const gapAt = (wetBulb: number) => {
+    const surface = drySurface({ dryBulb, dryAirFlow, total: totalAt(wetBulb), bypassFactor, pressure });
+    return surface ? wetBulbAt(dryBulb, surface.humidityRatio, pressure) - wetBulb : Number.NaN;
   };
-  let at = dryBulb - 10;
+  let before = start;
+  let gapBefore = gapAt(before);
+  let at = before + gapBefore / (1 + swing);
   for (let i = 0; i < 12; i++) {
-    const first = next(at);
-    if (Math.abs(first - at) < tolerance) return first;
-    const second = next(first);
-    const bend = second - 2 * first + at;
-    at = Math.abs(bend) < 1e-12 ? second : at - (first - at) ** 2 / bend;
+    if (Math.abs(at - before) < tolerance) return at;
+    const gap = gapAt(at);
+    const next = at - (gap * (at - before)) / (gap - gapBefore);
+    before = at;
+    gapBefore = gap;
+    at = next;
     if (!Number.isFinite(at)) return null;
   }
   return at;

@@ -20,10 +20,10 @@ export function expectedCapacity(
   t?: Trace,
 ): Expectation {
   const chain = chainOf(table, conditions, installation, true);
-  if (t) traceChain(table, conditions, installation, chain, t);
+  if (t) traceChain(table, conditions, chain, t);
   return {
     basis: 'net',
-    total: chain.net,
+    total: chain.steps.net,
     sensible: expectedSensible(table, conditions, chain),
     sensibleBand: table.sensibleBand,
     coil: chain.dryCoil?.coil ?? null,
@@ -38,5 +38,5 @@ export function expectedTotal(
   conditions: ExpectationConditions,
   installation: Installation,
 ): number {
-  return chainOf(table, conditions, installation).net;
+  return chainOf(table, conditions, installation).steps.net;
 }

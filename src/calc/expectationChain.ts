@@ -30,7 +30,7 @@ export interface Steps {
 }
 
 /** What the steps are worked out with. */
-interface Factors {
+export interface Factors {
   /** Blower heat inside the printed figures, and this system's own, W. */
   readonly inside: number;
   readonly blowerPower: number;
@@ -42,7 +42,9 @@ interface Factors {
   readonly altitude: AltitudeStep;
 }
 
-export interface Chain extends Steps, Factors {
+export interface Chain {
+  readonly steps: Steps;
+  readonly factors: Factors;
   readonly place: Place;
   /** The reading of the table before the dry bulb is looked at, W. */
   readonly printed: number;
@@ -71,9 +73,8 @@ export function chainOf(
   if (conditions.certified !== undefined) checkCapacity('certified', conditions.certified);
   const { dryAirFlow } = conditions;
   const seaLevelFlow = dryAirFlow === undefined ? undefined : (dryAirFlow * standardPressureAtSeaLevel) / pressure;
-  const read = seaLevelFlow === dryAirFlow ? conditions : { ...conditions, dryAirFlow: seaLevelFlow as number };
-  const place = locate(table, read);
-  const total = figureAt(table.total, table, place);
+  const place = locate(table, conditions, conditions.enteringWetBulb, seaLevelFlow);
+  const total = figureAt(table.total, place);
   if (total === null) throw holeAt(table, conditions, place);
   const factors: Factors = {
     inside: blowerInside(table),
@@ -82,7 +83,7 @@ export function chainOf(
     flow: flowFactor(table, seaLevelFlow),
     onGross: table.axes.dryAirFlow.length === 1 && table.multipliers.airflow.length === 0,
     line: lineOf(table, installation),
-    altitude: altitudeStep(table, { read, place, dryAirFlow, seaLevelFlow, pressure }),
+    altitude: altitudeStep(table, { read: conditions, place, dryAirFlow, seaLevelFlow, pressure }),
   };
   const wet = stepsFrom(total, factors);
   const { inside, match } = factors;
@@ -91,13 +92,27 @@ export function chainOf(
   const found =
     flowHere === undefined
       ? null
-      : dryCoil(table, { read, place, total, inside, match, dryAirFlow: flowHere, pressure, scale }, describe);
+      : dryCoil(
+          table,
+          {
+            read: conditions,
+            readFlow: seaLevelFlow,
+            place,
+            total,
+            inside,
+            match,
+            dryAirFlow: flowHere,
+            pressure,
+            scale,
+          },
+          describe,
+        );
   const outside = outsideOf(table, conditions, place, found, pressure);
   if (conditions.beyond !== 'extend') refuseOutside(table, conditions, outside);
   const steps = found === null || found.total === total ? wet : stepsFrom(found.total, factors);
   checkCapacity('expected.total', steps.atTemperatures);
   checkCapacity('expected.total', steps.net);
-  return { ...factors, ...steps, place, printed: total, seaLevelFlow, pressure, dryCoil: found, outside };
+  return { steps, factors, place, printed: total, seaLevelFlow, pressure, dryCoil: found, outside };
 }
 
 /** The steps from a reading of the table, W. */

@@ -5,57 +5,52 @@ import type { Chain, ExpectationConditions } from './expectationChain.ts';
 import { traceRated } from './ratedTrace.ts';
 import type { SourceKey } from './sources.ts';
 import { amount } from './trace.ts';
-import type { Installation, RatingTable, Trace } from './types.ts';
+import type { RatingTable, Trace } from './types.ts';
 
 /** The working of an expectation: every step that applies, from the reading of the table on. */
-export function traceChain(
-  table: RatingTable,
-  conditions: ExpectationConditions,
-  installation: Installation,
-  chain: Chain,
-  t: Trace,
-): void {
-  const { flow, line, altitude } = chain;
+export function traceChain(table: RatingTable, conditions: ExpectationConditions, chain: Chain, t: Trace): void {
+  const { steps } = chain;
+  const { flow, line, altitude, inside, blowerPower } = chain.factors;
   const { indoorMatch } = table.multipliers;
   traceSeaLevelFlow(conditions, chain, t);
   const read = chain.seaLevelFlow === undefined ? conditions : { ...conditions, dryAirFlow: chain.seaLevelFlow };
   traceRated(table, read, chain.place, chain.printed, t);
   traceDryCoil(conditions, chain, t);
-  const printed = chain.atTemperatures === chain.printed ? 'Q' : 'Q₀';
+  const printed = steps.atTemperatures === chain.printed ? 'Q' : 'Q₀';
   if (indoorMatch !== null) {
-    multiplied(t, 'indoorMatch', [printed, chain.atTemperatures], indoorMatch, 'Q₁', 'makersTable');
+    multiplied(t, 'indoorMatch', [printed, steps.atTemperatures], indoorMatch, 'Q₁', 'makersTable');
   }
   const matched = indoorMatch === null ? printed : 'Q₁';
-  if (flow.applies)
-    traceAirflowStep(table, chain.seaLevelFlow as number, flow, [matched, chain.matched], chain.inside, t);
+  if (flow.applies) traceAirflowStep(table, chain.seaLevelFlow as number, flow, [matched, steps.matched], inside, t);
   const reading = flow.applies ? 'Q₂' : matched;
   t({
     id: 'expectation.gross',
     equation: `Q₃ = ${reading} + Pᵣ`,
-    puts: [amount(reading, 'power', chain.atAirflow), amount('Pᵣ', 'power', chain.inside)],
-    gives: amount('Q₃', 'power', chain.gross),
+    puts: [amount(reading, 'power', steps.atAirflow), amount('Pᵣ', 'power', inside)],
+    gives: amount('Q₃', 'power', steps.gross),
     source: 'coilModel',
   });
-  if (line !== null) multiplied(t, 'lineSet', ['Q₃', chain.gross], line.factor, 'Q₄', line.source);
+  if (line !== null) multiplied(t, 'lineSet', ['Q₃', steps.gross], line.factor, 'Q₄', line.source);
   const lined = line === null ? 'Q₃' : 'Q₄';
-  const thinner = chain.here / chain.lined;
-  if (thinner !== 1) multiplied(t, 'altitude', [lined, chain.lined], thinner, 'Q₅', altitude.source);
+  const thinner = steps.here / steps.lined;
+  if (thinner !== 1) multiplied(t, 'altitude', [lined, steps.lined], thinner, 'Q₅', altitude.source);
   const here = thinner === 1 ? lined : 'Q₅';
   t({
     id: 'expectation.net',
     equation: `Q₆ = ${here} − Pᵦ`,
-    puts: [amount(here, 'power', chain.here), amount('Pᵦ', 'power', installation.blowerPower)],
-    gives: amount('Q₆', 'power', chain.net),
+    puts: [amount(here, 'power', steps.here), amount('Pᵦ', 'power', blowerPower)],
+    gives: amount('Q₆', 'power', steps.net),
     source: 'coilModel',
   });
 }
 
 /** Where the coil turns dry, if it is; and what that, or the dry bulb of a dry row, makes of the reading. */
 function traceDryCoil({ enteringDryBulb, dryAirFlow }: ExpectationConditions, chain: Chain, t: Trace): void {
-  const { dryCoil: found, atTemperatures, printed, pressure } = chain;
+  const { dryCoil: found, printed, pressure } = chain;
+  const { atTemperatures } = chain.steps;
   if (found?.coil.dry && enteringDryBulb !== undefined && dryAirFlow !== undefined) {
     const { bypassFactor } = found.coil;
-    dryOut({ dryBulb: enteringDryBulb, dryAirFlow, total: chain.here, bypassFactor, pressure }, t);
+    dryOut({ dryBulb: enteringDryBulb, dryAirFlow, total: chain.steps.here, bypassFactor, pressure }, t);
   }
   if (atTemperatures === printed) return;
   t({

@@ -1,8 +1,6 @@
-import { bypassAtFlow, type CoilDuty, leavingAir, ratedApparatus } from './coilModel.ts';
+import { bypassAtFlow, type CoilDuty, coilAir, leavingAir, ratedApparatus } from './coilModel.ts';
 import { standardPressureAtSeaLevel } from './constants.ts';
 import type { Chain } from './expectationChain.ts';
-import { moistAir } from './moistAir.ts';
-import { attempt, orNull } from './outcome.ts';
 import { figureAt } from './rated.ts';
 import { usableSensible } from './tableCheck.ts';
 import type { RatingConditions, RatingTable } from './types.ts';
@@ -24,22 +22,25 @@ interface Shift {
  * pressure here.
  */
 export function expectedSensible(table: RatingTable, conditions: RatingConditions, chain: Chain): number | null {
-  if (chain.dryCoil?.coil.dry) return chain.net;
+  if (chain.dryCoil?.coil.dry) return chain.steps.net;
   const column = usableSensible(table);
-  const printed = column && figureAt(column, table, chain.place);
+  const printed = column && figureAt(column, chain.place);
   const shift = shiftOf(table, conditions, chain);
   if (printed === null || shift === null) return null;
-  const { inside, match } = chain;
-  const own = chain.flow.sensible;
+  const { steps, factors } = chain;
+  const { inside, match } = factors;
+  const own = factors.flow.sensible;
   const sensible = printed * match * (own ?? 1) + inside;
-  const rated = { total: own === null ? chain.matched + inside : chain.gross, sensible };
-  const here = needed(shift, chain)
-    ? orNull(attempt(() => shifted(shift, conditions.enteringWetBulb, rated, chain)))
-    : rated.sensible;
-  return here === null ? null : Math.min(here, chain.here) - chain.blowerPower;
+  const rated = { total: own === null ? steps.matched + inside : steps.gross, sensible };
+  const here = needed(shift, chain) ? shifted(shift, conditions.enteringWetBulb, rated, chain) : rated.sensible;
+  return here === null ? null : Math.min(here, steps.here) - factors.blowerPower;
 }
 
-function shiftOf(table: RatingTable, conditions: RatingConditions, { flow, seaLevelFlow }: Chain): Shift | null {
+function shiftOf(
+  table: RatingTable,
+  conditions: RatingConditions,
+  { factors: { flow }, seaLevelFlow }: Chain,
+): Shift | null {
   const dryBulbs = table.axes.enteringDryBulb;
   const here = conditions.enteringDryBulb;
   const stated = dryBulbs.length === 1 ? dryBulbs[0] : here;
@@ -51,7 +52,7 @@ function shiftOf(table: RatingTable, conditions: RatingConditions, { flow, seaLe
   return { fromDryBulb: stated, toDryBulb: here, fromFlow, toFlow };
 }
 
-function needed({ fromDryBulb, toDryBulb, fromFlow, toFlow }: Shift, { line, altitude }: Chain): boolean {
+function needed({ fromDryBulb, toDryBulb, fromFlow, toFlow }: Shift, { factors: { line, altitude } }: Chain): boolean {
   return fromDryBulb !== toDryBulb || fromFlow !== toFlow || line !== null || altitude.applies;
 }
 
@@ -62,31 +63,24 @@ interface Gross {
 }
 
 /** The sensible capacity, W, of air that has the same wet bulb and another dry bulb or flow; all of `total` on a dry coil. */
-function shifted(
-  shift: Shift,
-  wetBulb: number,
-  rated: Gross,
-  { here: total, pressure, dryCoil }: Chain,
-): number | null {
-  const known = dryCoil?.coil;
+function shifted(shift: Shift, wetBulb: number, rated: Gross, chain: Chain): number | null {
   const { fromDryBulb, toDryBulb, fromFlow, toFlow } = shift;
   if (fromFlow === undefined || toFlow === undefined) return null;
+  const total = chain.steps.here;
   const from = duty(fromDryBulb, wetBulb, standardPressureAtSeaLevel, fromFlow, rated.total);
+  const to = duty(toDryBulb, wetBulb, chain.pressure, toFlow, total);
+  if (!from || !to) return null;
   const found = ratedApparatus(from, rated.sensible);
   // A dry row says nothing of the coil; the wet row above it may have.
-  if (!found)
-    return known
-      ? (leavingAir(duty(toDryBulb, wetBulb, pressure, toFlow, total), known.bypassFactor)?.sensible ?? null)
-      : null;
+  const known = chain.dryCoil?.coil;
+  if (!found) return known ? (leavingAir(to, known.bypassFactor)?.sensible ?? null) : null;
   const before = leavingAir(from, found.bypassFactor);
-  const after = leavingAir(
-    duty(toDryBulb, wetBulb, pressure, toFlow, total),
-    bypassAtFlow(found.bypassFactor, toFlow / fromFlow),
-  );
+  const after = leavingAir(to, bypassAtFlow(found.bypassFactor, toFlow / fromFlow));
   if (!before || !after) return null;
   return after.sensible === total ? total : rated.sensible + after.sensible - before.sensible;
 }
 
-function duty(dryBulb: number, wetBulb: number, pressure: number, dryAirFlow: number, total: number): CoilDuty {
-  return { entering: moistAir({ dryBulb, wetBulb, pressure }), dryAirFlow, total };
+function duty(dryBulb: number, wetBulb: number, pressure: number, dryAirFlow: number, total: number): CoilDuty | null {
+  const entering = coilAir(dryBulb, wetBulb, pressure);
+  return entering && { entering, dryAirFlow, total };
 }

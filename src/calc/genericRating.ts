@@ -132,6 +132,10 @@ function coilOf(gross: number, dryAirFlow: number, share: number | undefined) {
     sensible: (enteringWetBulb: number, total: number): number =>
       leavingAir({ entering: entering(enteringWetBulb), dryAirFlow, total }, bypassFactor)?.sensible ?? total,
     turnsDry: (totalAt: (wetBulb: number) => number): number =>
-      dryOutOn(totalAt, { dryBulb, dryAirFlow, bypassFactor, pressure: standardPressureAtSeaLevel }) ?? -Infinity,
+      dryOutOn(
+        totalAt,
+        { dryBulb, dryAirFlow, bypassFactor, pressure: standardPressureAtSeaLevel },
+        wetBulbs[0] as number,
+      ) ?? -Infinity,
   };
 }

@@ -12,6 +12,9 @@ export interface Place {
   readonly low: readonly number[];
   readonly high: readonly number[];
   readonly fraction: readonly number[];
+  /** Where the low corner stands in the list of figures, and how far on each axis the high one is from it. */
+  readonly base: number;
+  readonly offset: readonly number[];
   readonly outside: readonly Axis[];
 }
 
@@ -28,7 +31,7 @@ export function rated(
   { beyond }: { readonly beyond: Beyond },
 ): Rated {
   const place = locate(table, conditions);
-  const total = figureAt(table.total, table, place);
+  const total = figureAt(table.total, place);
   const sensible = usableSensible(table);
   const cell = cellOf(table, place);
   if (total === null || (beyond === 'refuse' && place.outside.length > 0)) {
@@ -37,64 +40,94 @@ export function rated(
   }
   return {
     total,
-    sensible: sensible && figureAt(sensible, table, place),
-    power: table.power && figureAt(table.power, table, place),
+    sensible: sensible && figureAt(sensible, place),
+    power: table.power && figureAt(table.power, place),
     cell,
     outside: place.outside,
   };
 }
 
-/** The cell around a point. On a printed row both of its sides are that row, so that a hole beside it does no harm. */
-export function locate(table: RatingTable, conditions: RatingConditions): Place {
+/** A place while it is being found. */
+interface Finding {
+  readonly low: number[];
+  readonly high: number[];
+  readonly fraction: number[];
+  readonly offset: number[];
+  base: number;
+  outside: readonly Axis[];
+}
+
+const nowhere: readonly Axis[] = [];
+
+/**
+ * The cell around a point. On a printed row both of its sides are that row, so that a hole beside it does no harm. Another wet
+ * bulb or airflow than that of the conditions may be given: a chain of steps reads one table at several.
+ */
+export function locate(
+  table: RatingTable,
+  conditions: RatingConditions,
+  wetBulb: number = conditions.enteringWetBulb,
+  dryAirFlow: number | undefined = conditions.dryAirFlow,
+): Place {
   checkTable(table);
+  const { outdoorDryBulb, enteringWetBulb, enteringDryBulb, dryAirFlow: flows } = table.axes;
   const low = [0, 0, 0, 0];
-  const high = [0, 0, 0, 0];
-  const fraction = [0, 0, 0, 0];
-  const outside: Axis[] = [];
-  for (let i = 0; i < axisOrder.length; i++) {
-    const axis = axisOrder[i] as Axis;
-    const rows = table.axes[axis];
-    const at = conditions[axis];
-    if (at !== undefined) within(axis, at, axisRange[axis]);
-    if (rows.length < 2) continue;
-    const first = rows[0] as number;
-    const last = rows[rows.length - 1] as number;
-    if (at === undefined) throw new CalcError('missing', axis, 0, first, last);
-    if (at < first - onTheRow || at > last + onTheRow) outside.push(axis);
-    let upper = 1;
-    while (upper < rows.length - 1 && at > (rows[upper] as number)) upper++;
-    const from = rows[upper - 1] as number;
-    const to = rows[upper] as number;
-    const onLow = Math.abs(at - from) <= onTheRow;
-    const onHigh = Math.abs(at - to) <= onTheRow;
-    low[i] = onHigh ? upper : upper - 1;
-    high[i] = onLow ? upper - 1 : upper;
-    fraction[i] = onLow || onHigh ? 0 : (at - from) / (to - from);
+  const place = { low, high: [0, 0, 0, 0], fraction: [0, 0, 0, 0], offset: [0, 0, 0, 0], base: 0, outside: nowhere };
+  const bulbStride = Math.max(1, flows.length);
+  const wetStride = bulbStride * Math.max(1, enteringDryBulb.length);
+  onAxis(place, 0, outdoorDryBulb, conditions.outdoorDryBulb, wetStride * Math.max(1, enteringWetBulb.length));
+  onAxis(place, 1, enteringWetBulb, wetBulb, wetStride);
+  onAxis(place, 2, enteringDryBulb, conditions.enteringDryBulb, bulbStride);
+  onAxis(place, 3, flows, dryAirFlow, 1);
+  return place;
+}
+
+/** Where `at` lies among the rows of an axis whose neighbours stand `stride` apart in the list of figures. */
+function onAxis(place: Finding, i: number, rows: readonly number[], at: number | undefined, stride: number): void {
+  const axis = axisOrder[i] as Axis;
+  if (at !== undefined) within(axis, at, axisRange[axis]);
+  const last = rows.length - 1;
+  if (last < 1) return;
+  if (at === undefined) throw new CalcError('missing', axis, 0, rows[0] as number, rows[last] as number);
+  if (at < (rows[0] as number) - onTheRow || at > (rows[last] as number) + onTheRow) {
+    place.outside = [...place.outside, axis];
   }
-  return { low, high, fraction, outside };
+  let upper = 1;
+  while (upper < last && at > (rows[upper] as number)) upper++;
+  const from = rows[upper - 1] as number;
+  const to = rows[upper] as number;
+  const onLow = Math.abs(at - from) <= onTheRow;
+  const onHigh = Math.abs(at - to) <= onTheRow;
+  const low = onHigh ? upper : upper - 1;
+  place.low[i] = low;
+  place.high[i] = onLow ? upper - 1 : upper;
+  place.base += low * stride;
+  if (onLow || onHigh) return;
+  place.fraction[i] = (at - from) / (to - from);
+  place.offset[i] = stride;
 }
 
 /** A column of the table at a place, linear between its corners; `null` where one of them is not printed. */
-export function figureAt(values: readonly (number | null)[], table: RatingTable, place: Place): number | null {
-  return along(values, table, place, 0, 0);
+export function figureAt(values: readonly (number | null)[], place: Place): number | null {
+  return along(values, place, 0, place.base);
 }
 
-/** The figure with the axes from `i` on still open; `before` is the place that the earlier ones fixed. */
-function along(
-  values: readonly (number | null)[],
-  table: RatingTable,
-  place: Place,
-  i: number,
-  before: number,
-): number | null {
-  const axis = axisOrder[i];
-  if (axis === undefined) return values[before] as number | null;
-  const start = before * Math.max(1, table.axes[axis].length);
-  const low = along(values, table, place, i + 1, start + (place.low[i] as number));
-  const fraction = place.fraction[i] as number;
-  if (fraction === 0 || low === null) return low;
-  const high = along(values, table, place, i + 1, start + (place.high[i] as number));
-  return high === null ? null : low + fraction * (high - low);
+/** The same on the lower row of one axis, by its place in `axisOrder`. */
+export function figureOnLow(values: readonly (number | null)[], place: Place, axis: number): number | null {
+  const fraction = place.fraction.slice();
+  fraction[axis] = 0;
+  return along(values, { ...place, fraction }, 0, place.base);
+}
+
+/** The figure with the axes from `i` on still open; `at` is the corner that the earlier ones fixed. */
+function along(values: readonly (number | null)[], place: Place, i: number, at: number): number | null {
+  let axis = i;
+  while (axis < 4 && place.fraction[axis] === 0) axis++;
+  if (axis === 4) return values[at] as number | null;
+  const low = along(values, place, axis + 1, at);
+  if (low === null) return null;
+  const high = along(values, place, axis + 1, at + (place.offset[axis] as number));
+  return high === null ? null : low + (place.fraction[axis] as number) * (high - low);
 }
 
 function cellOf(table: RatingTable, place: Place): Rated['cell'] {

@@ -116,6 +116,11 @@ export function humidityRatioFromWetBulb(dryBulb: number, wetBulb: number, press
   return checkedRatioOfWetBulb(dryBulb, wetBulb, pressure);
 }
 
+/** As above without any check: below zero where no air has such a wet bulb. */
+export function ratioOfWetBulb(t: number, tw: number, p: number): number {
+  return ratioOfBulb(tw < 0 ? ice : liquid, t, tw, saturatedVapor(tw, p), p);
+}
+
 /** As above, for arguments that are known to be in range. */
 export function checkedRatioOfWetBulb(t: number, tw: number, p: number): number {
   if (tw > t) throw new CalcError('wetBulbAboveDryBulb', 'wetBulb', tw, wetBulbAt(t, 0, p), t);
