@@ -57,7 +57,7 @@ const files = {
   /** The measured half of the assessment: the capacity sheet's, and what the air chart fetches for the process of the job. */
   measured: [
     'src/calc/{facts,hangTogether,measured*,airRemarks,airflowRemarks,blowerHeat,blowerHere,probeSpread,readings,sideBySide}.ts',
-    'src/job/{probeLimits,ratingSeries,ratingSheet,ratingTable,readRatio,toRating,toTest}.ts',
+    'src/job/{probeLimits,ratingSeries,ratingTable,toRating,toTest,usesSheet}.ts',
     'src/islands/store.ts',
   ],
   /** What a system should make, before its table is drawn. */

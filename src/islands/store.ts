@@ -4,7 +4,9 @@
  */
 import { computed, effect, signal } from '@preact/signals';
 import { assessMeasured } from '../calc/measured.ts';
+import type { ReadSheet } from '../job/toRating.ts';
 import { type FindAirflow, isFound, toTest } from '../job/toTest.ts';
+import { usesSheet } from '../job/usesSheet.ts';
 import { job } from './jobStore.ts';
 import { whenUntouched } from './untouched.ts';
 
@@ -13,7 +15,10 @@ export * from './jobStore.ts';
 /** What works out an airflow that was found on its own sheet: fetched with the first job that has one. */
 const findAirflow = signal<FindAirflow | null>(null);
 
-export const interpreted = computed(() => toTest(job.value, findAirflow.value));
+/** What reads a whole table of the maker: fetched with the first job that has one. */
+const readSheet = signal<ReadSheet | null>(null);
+
+export const interpreted = computed(() => toTest(job.value, findAirflow.value, readSheet.value));
 
 /** The whole assessment, once it has been fetched. Until then the measured half stands alone, which is what the first answer needs. */
 const whole = signal<typeof import('../calc/assess.ts') | null>(null);
@@ -55,7 +60,21 @@ if (typeof document !== 'undefined') {
       finding = false;
     }
   };
+  let opening = false;
+  const fetchSheet = async (): Promise<void> => {
+    opening = true;
+    try {
+      const module = await import('../job/ratingSheet.ts');
+      stopOpening();
+      readSheet.value = module.readSheet;
+    } catch {
+      opening = false;
+    }
+  };
   // A fetch that failed is tried again with the next edit.
+  const stopOpening = effect(() => {
+    if (usesSheet(job.value) && !opening) void fetchSheet();
+  });
   const stopFinding = effect(() => {
     if (isFound(job.value) && !finding) void fetchFinder();
   });

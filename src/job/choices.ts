@@ -42,6 +42,8 @@ export const choices = {
   'rating.series': { values: ['57', '59', '15', '14', 'other'] },
   'rating.basis': { values: ['net', 'gross', 'unsure'], assumed: 'unsure' },
   'rating.era': { values: ['seer', 'seer2', 'unsure'] },
+  /** Of a whole table, as its maker names it. */
+  'rating.stage': { values: ['one', 'high', 'low'] },
   'rating.unit': { values: ['btuh', 'kw', 'ton'] },
   'rating.withSensible': { values: ['yes', 'no'], assumed: 'no' },
   'rating.blocks': { values: ['one', 'two'], assumed: 'one' },

@@ -1,6 +1,6 @@
 /**
  * The database on this device, 'ton-for-ton': 'jobs' holds records by id; 'state' holds which job is open, and records that could
- * not be read, set aside as they were.
+ * not be read, set aside as they were; 'tables' holds the makers' tables of jobs, for later ones.
  */
 import { type DBSchema, type IDBPDatabase, type IDBPTransaction, openDB } from 'idb';
 
@@ -8,9 +8,11 @@ interface Shelves extends DBSchema {
   /** What stands here was written by some version of this site: it is read through the schema. */
   jobs: { key: string; value: { readonly id: string } };
   state: { key: string; value: unknown };
+  tables: { key: string; value: { readonly id: string } };
 }
 
-export type Shelf = IDBPTransaction<Shelves, ('jobs' | 'state')[], 'readwrite'>;
+type ShelfName = 'jobs' | 'state' | 'tables';
+export type Shelf = IDBPTransaction<Shelves, ShelfName[], 'readwrite'>;
 
 /**
  * `refused`: no storage here (a private window, switched off). `full`: no room. `otherVersion`: pages of another version of this
@@ -34,10 +36,13 @@ export type Done<T> =
   | { readonly ok: true; readonly value: T }
   | { readonly ok: false; readonly trouble: StorageTrouble };
 
-/** Does the work in one transaction, all of it or nothing. Never rejects. */
-export async function inOneTransaction<T>(work: (shelf: Shelf) => Promise<T>): Promise<Done<T>> {
+/** Does the work in one transaction over some shelves, all of it or nothing. Never rejects. */
+export async function inOneTransaction<T>(
+  work: (shelf: Shelf) => Promise<T>,
+  names: ShelfName[] = ['jobs', 'state'],
+): Promise<Done<T>> {
   try {
-    const shelf = (await database()).transaction(['jobs', 'state'], 'readwrite');
+    const shelf = (await database()).transaction(names, 'readwrite');
     const [value] = await Promise.all([undoneOnError(shelf, work), shelf.done]);
     return { ok: true, value };
   } catch (error) {
@@ -73,10 +78,14 @@ async function open(): Promise<IDBPDatabase<Shelves>> {
   const blocked = new Promise<never>((_, reject) => {
     giveUp = () => reject(otherVersion());
   });
-  const coming = openDB<Shelves>('ton-for-ton', 1, {
-    upgrade(fresh) {
-      fresh.createObjectStore('jobs', { keyPath: 'id' });
-      fresh.createObjectStore('state');
+  const coming = openDB<Shelves>('ton-for-ton', 2, {
+    // Each step brings the database of the version before to the next; none of them is ever changed.
+    upgrade(shelves, from) {
+      if (from < 1) {
+        shelves.createObjectStore('jobs', { keyPath: 'id' });
+        shelves.createObjectStore('state');
+      }
+      if (from < 2) shelves.createObjectStore('tables', { keyPath: 'id' });
     },
     blocked() {
       giveUp();

@@ -25,6 +25,7 @@ export const notes = [
   'leaving.probe',
   'line.at',
   'rating.page',
+  'rating.typedAt',
 ] as const;
 
 export type NoteKey = (typeof notes)[number];

@@ -1,7 +1,6 @@
 /** A whole table of the maker, as pasted, in SI: its rows, and those of them that a test reads. */
 import { standardAirDensity } from '../calc/constants.ts';
 import type { AirflowMultiplier, RatingRow } from '../calc/types.ts';
-import { chosen } from './choices.ts';
 import { entered, siOf } from './entered.ts';
 import type { QuantityKey } from './quantities.ts';
 import { wetBulbEntering } from './ratingGrid.ts';
@@ -9,6 +8,7 @@ import { read } from './read.ts';
 import { meanReading } from './readings.ts';
 import { readRatio } from './readRatio.ts';
 import { cellText } from './tables.ts';
+import type { ReadSheet } from './toRating.ts';
 import type { Job, TypedTable } from './types.ts';
 import { units } from './units.ts';
 
@@ -24,9 +24,6 @@ const columns: Readonly<Record<Axis, readonly [column: string, quantity: Quantit
 };
 /** A grid with more places is none; the import refuses it, and a record from outside is held to it here. */
 const largestGrid = 12_000;
-
-/** Whether the figures come from a whole table, and not from the cells around the conditions. */
-export const usesSheet = (job: Job) => chosen(job, 'rating.from') === 'sheet' && job.tables.ratingSheet !== undefined;
 
 /** Rounding of heads, K. */
 const hair = 1e-6;
@@ -85,6 +82,9 @@ function around(rows: readonly RatingRow[], axis: 'outdoorDryBulb' | 'enteringWe
   for (const end of beyond ? [values[0], values.at(-1)] : []) if (end !== undefined) kept.add(end);
   return rows.filter((row) => kept.has(row[axis]));
 }
+
+/** What a test takes from a whole table. */
+export const readSheet: ReadSheet = (job) => ({ rows: sheetRowsHere(job), airflow: sheetMultipliers(job) });
 
 /** The maker's factors for other airflows, kg/s of dry air. */
 export function sheetMultipliers(job: Job): readonly AirflowMultiplier[] {

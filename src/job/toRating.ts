@@ -1,18 +1,26 @@
 /** The rating of a test: the rows that were typed, or what published curves have to be told in their place. */
-import { noMultipliers, standardAirDensity } from '../calc/index.ts';
-import type { GenericStage, RatingRow, Test } from '../calc/types.ts';
+import { standardAirDensity } from '../calc/constants.ts';
+import type { AirflowMultiplier, GenericStage, RatingRow, Test } from '../calc/types.ts';
 import { blowerKindRated } from './blowerKinds.ts';
 import { chosen } from './choices.ts';
 import { entered, siOf } from './entered.ts';
 import type { Grid, RatingGrid } from './ratingGrid.ts';
-import { sheetMultipliers, sheetRowsHere, usesSheet } from './ratingSheet.ts';
 import type { Job } from './types.ts';
+import { usesSheet } from './usesSheet.ts';
 
 type Rating = NonNullable<Test['rating']>;
 
-export function ratingIn(job: Job, grid: RatingGrid): Test['rating'] {
+/** Reads the rows of a whole table that a test may touch, and its factors. It is fetched by those who need it: see `ratingSheet.ts`. */
+export type ReadSheet = (job: Job) => {
+  readonly rows: readonly RatingRow[];
+  readonly airflow: readonly AirflowMultiplier[];
+};
+
+/** Waits, as `null`, for the cells, or for what reads a whole table where there is one. */
+export function ratingIn(job: Job, grid: RatingGrid, readSheet: ReadSheet | null): Test['rating'] {
   const from = chosen(job, 'rating.from') === 'generic' ? 'generic' : 'table';
-  const rows = from === 'generic' ? [] : usesSheet(job) ? sheetRowsHere(job) : gridRows(job, grid);
+  const sheet = usesSheet(job) ? (readSheet?.(job) ?? null) : null;
+  const rows = from === 'generic' ? [] : usesSheet(job) ? (sheet?.rows ?? null) : gridRows(job, grid);
   if (rows === null) return null;
   return {
     rows,
@@ -24,8 +32,7 @@ export function ratingIn(job: Job, grid: RatingGrid): Test['rating'] {
     certified: entered(job, 'rating.certified'),
     generic: genericIn(job),
     multipliers: {
-      ...noMultipliers,
-      ...(usesSheet(job) ? { airflow: sheetMultipliers(job) } : {}),
+      airflow: sheet?.airflow ?? [],
       indoorMatch: entered(job, 'rating.indoorMatch'),
       lineLength: entered(job, 'rating.lineLength'),
     },

@@ -8,10 +8,10 @@ import { linesOf } from './lineSet.ts';
 import { probeLimit } from './probeLimits.ts';
 import { type FieldProblem, fieldProblems } from './problems.ts';
 import { ratingGrid } from './ratingGrid.ts';
-import { usesSheet } from './ratingSheet.ts';
 import { meanReading, measuredHere } from './readings.ts';
-import { ratingIn } from './toRating.ts';
+import { type ReadSheet, ratingIn } from './toRating.ts';
 import type { Job } from './types.ts';
+import { usesSheet } from './usesSheet.ts';
 
 export type Assumed =
   | 'altitude'
@@ -43,9 +43,9 @@ export type FindAirflow = (
 
 /**
  * The test that a job describes; an empty or a bad field is `null` in it. Without `find` an airflow that is found on its own
- * sheet is not there yet.
+ * sheet is not there yet, nor without `readSheet` a rating that is a whole table.
  */
-export function toTest(job: Job, find: FindAirflow | null = null): ToTest {
+export function toTest(job: Job, find: FindAirflow | null = null, readSheet: ReadSheet | null = null): ToTest {
   const assumed: Assumed[] = [];
   const orAssumed = <T>(given: T | null, fallback: T, what: Assumed): T => {
     if (given === null) assumed.push(what);
@@ -73,7 +73,7 @@ export function toTest(job: Job, find: FindAirflow | null = null): ToTest {
     barometer,
     outdoorDryBulb: entered(job, 'outdoorDryBulb'),
     fullSpeed: said(job, 'fullSpeed'),
-    rating: ratingIn(job, grid),
+    rating: ratingIn(job, grid, readSheet),
     lineSet: linesOf(job).input,
     blower: {
       place: orAssumed(said(job, 'blower.place'), blowerPlaces[equipment ?? 'airHandler'], 'blower.place'),

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { assess, type RatingRow } from '../../src/calc/index.ts';
 import { demoJob } from '../../src/job/demo.ts';
 import { applyEdits } from '../../src/job/edit.ts';
-import { sheetRows, sheetRowsHere, usesSheet } from '../../src/job/ratingSheet.ts';
+import { readSheet, sheetRows, sheetRowsHere } from '../../src/job/ratingSheet.ts';
 import { readJob } from '../../src/job/schema.ts';
 import { importTable } from '../../src/job/tableImport/index.ts';
 import { sheetTable } from '../../src/job/tableImport/table.ts';
@@ -10,6 +10,7 @@ import { tableLimits } from '../../src/job/tables.ts';
 import { toTest } from '../../src/job/toTest.ts';
 import type { Job, TypedTable, UnitKey } from '../../src/job/types.ts';
 import { toSi } from '../../src/job/units.ts';
+import { usesSheet } from '../../src/job/usesSheet.ts';
 import { asText, layouts, plainPrint } from './tableImport/sheets.ts';
 
 const table = (columns: Readonly<Record<string, UnitKey>>, rows: readonly (readonly string[])[]): TypedTable => ({
@@ -40,10 +41,11 @@ describe('a whole table', () => {
     const job = withSheet(pasted());
     expect(usesSheet(job)).toBe(true);
     expect(usesSheet({ ...job, chosen: {} })).toBe(false);
-    const { test: given, problems } = toTest(job);
+    const { test: given, problems } = toTest(job, null, readSheet);
     expect(problems).toEqual([]);
     expect(given.rating?.rows).toEqual(sheetRowsHere(job));
     expect(assess(given).expected.ok).toBe(true);
+    expect(toTest(job).test.rating).toBeNull();
   });
 
   test('gives a test the rows on either side of its conditions, and all the airflows and dry bulbs', () => {
@@ -59,7 +61,7 @@ describe('a whole table', () => {
       { slot: 'entered', key: 'outdoorDryBulb', to: { text: '121', unit: 'degF', origin: 'typed' } },
     ]);
     expect(values(sheetRowsHere(hot), 'outdoorDryBulb')).toEqual([75, 105, 115]);
-    const [remark] = assess(toTest(hot).test).remarks;
+    const [remark] = assess(toTest(hot, null, readSheet).test).remarks;
     expect(remark?.code).toBe('outsideTable');
     expect(remark?.amounts.map(({ value }) => Math.round(value * 1.8 + 32))).toEqual([121, 75, 115]);
   });
@@ -72,7 +74,7 @@ describe('a whole table', () => {
     expect(new Set(rows.map(({ enteringDryBulb }) => Math.round((enteringDryBulb ?? 0) * 1.8 + 32)))).toEqual(
       new Set([75]),
     );
-    expect(assess(toTest(cool).test).expected.ok).toBe(true);
+    expect(assess(toTest(cool, null, readSheet).test).expected.ok).toBe(true);
   });
 
   test('is given whole while the conditions are not known', () => {

@@ -50,13 +50,16 @@ export function scriptsOf(html: string): string[] {
 
 const beside = (path: string, specifier: string) => posix.join(posix.dirname(path), specifier);
 const staticImport = /(?:\bfrom|\bimport)\s*["'](\.[^"']+)["']/g;
+/** A worker is started by its address. */
+const workerOf = /\bnew URL\(\s*["'`]([^"'`]+\.js)["'`]/g;
 const lateImport = /\bimport\(\s*["'`](\.[^"'`]+)["'`]\s*\)/g;
 
 /** What a built module imports: at once, and only when asked. */
 export function importsOf(folder: string, path: string): { now: string[]; late: string[] } {
   const code = textOf(folder, path);
-  const found = (pattern: RegExp) => [...code.matchAll(pattern)].map(([, to = '']) => beside(path, to));
-  return { now: found(staticImport), late: found(lateImport) };
+  const found = (pattern: RegExp) =>
+    [...code.matchAll(pattern)].map(([, to = '']) => (to.startsWith('/') ? to.slice(1) : beside(path, to)));
+  return { now: found(staticImport), late: [...found(lateImport), ...found(workerOf)] };
 }
 
 /** Modules and everything that they import at once, those in `without` left out. */

@@ -107,7 +107,7 @@ const unfold: Readonly<Record<string, (page: Page) => Promise<void>>> = {
     await rating.getByRole('button', { name: 'Add sensible' }).tap();
     await rating.getByRole('button', { name: 'My airflow is between two blocks' }).tap();
     await rating.getByRole('button', { name: 'Other rows and columns' }).tap();
-    await rating.locator('summary').tap();
+    await rating.locator('summary', { hasText: 'Blower’s heat' }).tap();
   },
   sure: (page) => step(page, 'sure').getByRole('radio', { name: 'Yes, type the difference' }).check(),
 };

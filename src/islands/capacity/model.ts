@@ -3,6 +3,7 @@ import { computed, signal } from '@preact/signals';
 import { isChoice } from '~/job/choices.ts';
 import { unitLabel } from '~/job/format.ts';
 import type { QuantityKey } from '~/job/types.ts';
+import { usesSheet } from '~/job/usesSheet.ts';
 import { choiceWords } from '~/words/en/choices.ts';
 import { problemInBar } from '~/words/en/problems.ts';
 import { quantityWords } from '~/words/en/quantities.ts';
@@ -59,6 +60,7 @@ const lines: Readonly<Record<StepId, () => string>> = {
   airflow: () => lineOf('airflow.volumeFlow') || barWords.notRead,
   outdoors: () => outdoorsLine().filter(Boolean).join(' · ') || barWords.notRead,
   rating: () => {
+    if (usesSheet(job.value)) return ratingStep.sheet;
     const { done, all } = cellCount.value;
     return all === 0 ? barWords.notRead : ratingStep.of(done, all);
   },

@@ -1,7 +1,7 @@
 /** The maker's factors on a base block: for other airflows, for the indoor unit, for the length of the lines. */
 import { bareNumber, kindOf } from './cell.ts';
 import type { Factors, Sheet, Spot } from './types.ts';
-import { roleIn } from './vocabulary.ts';
+import { roleIn, unitIn } from './vocabulary.ts';
 
 export interface FoundFactors {
   readonly factors: readonly Factors[];
@@ -71,7 +71,8 @@ function across(sheet: Sheet, row: number, rows: readonly number[], words: strin
       total: sheet[total]?.[column] ?? '',
       sensible: sensible === undefined ? '' : (sheet[sensible]?.[column] ?? ''),
     }));
-  return lines.length === 0 ? null : { cause, title: words, spot: spotOf(sheet, row), lines };
+  const unit = unitIn(`${words} ${(sheet[head] ?? []).join(' ')}`, 'airflow');
+  return lines.length === 0 ? null : { cause, title: words, spot: spotOf(sheet, row), unit, lines };
 }
 
 /** One line for each airflow, length or model, its factors beside it. */
@@ -92,6 +93,7 @@ function down(sheet: Sheet, row: number, rows: readonly number[], words: string)
     cause,
     title: words,
     spot: spotOf(sheet, row),
+    unit: unitIn(heads.map((at) => (sheet[at] ?? []).join(' ')).join(' '), 'airflow'),
     lines: lines.map((at) => {
       const [of = '', first = '', second = ''] = (sheet[at] ?? []).filter((cell) => cell !== '');
       return sensibleFirst ? { of, total: second, sensible: first } : { of, total: first, sensible: second };

@@ -37,10 +37,18 @@ export function sheetOf(text: string): Parsed {
   if (rows.length > importLimits.rows) return refuse('tooManyRows', rows.length);
   const widest = rows.reduce((most, row) => Math.max(most, row.length), 0);
   if (widest > importLimits.columns) return refuse('tooManyColumns', widest);
-  const sheet = rows.map((row) => row.map((cell) => cell.slice(0, longestCell).replace(/\s+/g, ' ').trim()));
+  const sheet = rows.map((row) => row.map(cellOf));
   while (sheet.length > 0 && sheet.at(-1)?.every((cell) => cell === '')) sheet.pop();
   return sheet.length === 0 ? refuse('empty') : { ok: true, sheet, separator };
 }
+
+/** A cell without needless spaces, and without the sign by which our own files keep it from being a formula. */
+const cellOf = (cell: string) =>
+  cell
+    .slice(0, longestCell)
+    .replace(/\s+/g, ' ')
+    .trim()
+    .replace(/^'(?='*[=+\-@])/, '');
 
 const refuse = (code: TextRefusal, count = 0): Parsed => ({ ok: false, code, count });
 

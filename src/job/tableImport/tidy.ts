@@ -13,9 +13,12 @@ const fewest = 3;
 /** The layout of a sheet of tidy rows; `null` where there are no rows of figures. */
 export function tidyIn(sheet: Sheet): Layout | null {
   const filled = sheet.flatMap((cells, row) => (countOf(cells) >= fewest ? [row] : []));
-  const [start] = filled;
-  if (start === undefined) return null;
+  const [sure] = filled;
+  if (sure === undefined) return null;
   const columns = columnsIn(sheet, filled);
+  const isRow = (cells: readonly string[]) => figuresIn(cells, columns) >= Math.max(2, columns.length / 3);
+  let start = sure;
+  while (isRow(sheet[start - 1] ?? [])) start--;
   const titles = new Map(columns.map((column) => [column, titleOf(sheet, start, column, columns)]));
   const book = newBook();
   const groups: Group[] = [];
@@ -27,7 +30,7 @@ export function tidyIn(sheet: Sheet): Layout | null {
     const cells = sheet[row] ?? [];
     const text = cells.filter((cell) => cell !== '').join(' ');
     if (text === '') continue;
-    if (row >= start && countOf(columns.map((column) => cells[column] ?? '')) >= Math.max(2, columns.length / 3)) {
+    if (row >= start && isRow(cells)) {
       const own = columns.map((column): Mention => {
         const from = filledRow(sheet, { row, column }, start);
         const meaning = book.note(`column:${column}`, 'column', titles.get(column) ?? '', cells[column] ?? '');
@@ -48,6 +51,8 @@ export function tidyIn(sheet: Sheet): Layout | null {
   return { kind: 'tidy', meanings: book.close(lines.join(' ')), groups, skipped, basis: basisIn(words.join(' ')) };
 }
 
+const figuresIn = (cells: readonly string[], columns: readonly number[]) =>
+  countOf(columns.map((column) => cells[column] ?? ''));
 const countOf = (cells: readonly string[]) => cells.filter((cell) => kindOf(cell) === 'number').length;
 
 /** The columns with figures in them, and those of words that a head calls a stage. */

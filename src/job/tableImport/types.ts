@@ -121,6 +121,8 @@ export interface Factors {
   readonly cause: 'airflow' | 'indoorMatch' | 'lineLength';
   readonly title: string;
   readonly spot: Spot;
+  /** The unit of the airflows, where the sheet names one. */
+  readonly unit: UnitKey | null;
   /** `of`: the airflow, the model or the length that a line is for. */
   readonly lines: readonly { readonly of: string; readonly total: string; readonly sensible: string }[];
 }

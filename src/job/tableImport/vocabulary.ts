@@ -32,6 +32,7 @@ const unitSigns: readonly (readonly [UnitKey, RegExp])[] = [
   ['ls', /\bl\/s\b|\blps\b/],
   ['m3h', /\bm3\/hr?\b|\bcmh\b/],
   ['m3PerS', /\bm3\/s\b/],
+  ['percent', /%|\bper ?cent\b/],
   ['degF', /° ?f\b|\bdeg(rees)? ?f|\(f\)|\bf$|fahrenheit/],
   ['degC', /° ?c\b|\bdeg(rees)? ?c|\(c\)|\bc$|celsius/],
 ];

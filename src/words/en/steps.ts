@@ -34,6 +34,7 @@ export const ratingStep = {
   cellName: (what: string, outdoors: string, wetBulb: string) => `${what} at outdoors ${outdoors}, wet bulb ${wetBulb}`,
   extend: 'Carry the table on all the same',
   refuse: 'Stop carrying the table on',
+  sheet: 'a whole table',
   of: (done: number, all: number) => `${done} of ${all} figures`,
   longLines: 'Long lines, and what they cost',
   blowerFold: 'Blower’s heat: in the rating, and here',

@@ -1,4 +1,5 @@
 import { useEffect } from 'preact/hooks';
+import { usesSheet } from '~/job/usesSheet.ts';
 import { href } from '~/parts/href.ts';
 import { quantityWords } from '~/words/en/quantities.ts';
 import { ratingStep } from '~/words/en/steps.ts';
@@ -12,11 +13,14 @@ import { StepFrame } from '../StepFrame.tsx';
 
 const fetchFigures = () => import('../Figures.tsx').then((module) => module.Figures);
 const Figures = lazy(fetchFigures);
+const WholeTable = lazy(() => import('../../ratingTable/WholeTable.tsx').then((module) => module.WholeTable));
 
 /** Step 5: the one to four figures of the maker's table that lie around this test. */
 export function RatingStep() {
   const here = grid.value;
   const measured = assessment.value.measured.ok;
+  const airflowStated =
+    usesSheet(job.value) && job.value.tables.ratingSheet?.columns.some(({ key }) => key === 'airflow');
   // Fetched with the first answer, so that the cells are there before anybody comes to them.
   useEffect(() => {
     if (measured) void fetchFigures();
@@ -25,9 +29,10 @@ export function RatingStep() {
     <StepFrame step="rating">
       <div class="field-row">
         <QuantityField of="nominalCapacity" />
-        <QuantityField of="rating.airflow" />
+        {!airflowStated && <QuantityField of="rating.airflow" />}
       </div>
-      {here.state === 'ready' ? (
+      <WholeTable />
+      {usesSheet(job.value) ? null : here.state === 'ready' ? (
         <Figures />
       ) : (
         <p class="step-say">

@@ -1,0 +1,37 @@
+import { useEffect } from 'preact/hooks';
+import { usesSheet } from '~/job/usesSheet.ts';
+import { tableInUse, tablePaste } from '~/words/en/ratingTable.ts';
+import { edit, job } from '../jobStore.ts';
+import { LateFold } from '../LateFold.tsx';
+import { lazy } from '../lazy.tsx';
+import { Earlier } from './Earlier.tsx';
+import { InUse } from './InUse.tsx';
+import { keepOwn } from './kept.ts';
+
+const TakeIn = lazy(() => import('./TakeIn.tsx').then((module) => module.TakeIn));
+
+/** A whole table of the maker: one from an earlier job, the one in use, or a new one from a spreadsheet. */
+export function WholeTable() {
+  useEffect(keepOwn, []);
+  const waits = !usesSheet(job.value) && job.value.tables.ratingSheet !== undefined;
+  return (
+    <>
+      <Earlier />
+      {usesSheet(job.value) && <InUse />}
+      {waits && (
+        <p class="tools">
+          <button
+            type="button"
+            class="plain-button"
+            onClick={() => edit({ slot: 'chosen', key: 'rating.from', to: 'sheet' })}
+          >
+            {tableInUse.again}
+          </button>
+        </p>
+      )}
+      <LateFold summary={tablePaste.fold} kind="table-fold">
+        <TakeIn />
+      </LateFold>
+    </>
+  );
+}
