@@ -60,6 +60,13 @@ const files = {
     'src/job/{probeLimits,ratingSeries,ratingTable,toRating,toTest,usesSheet}.ts',
     'src/islands/store.ts',
   ],
+  /** The airflow sheet: its lines, and the rows and words that only it has. */
+  airflow: [
+    'src/islands/airflow/{index,MethodStep,model,start,flowText}.{ts,tsx}',
+    'src/job/airflow/quantities.ts',
+    'src/calc/airflow/limits.ts',
+    'src/words/en/{airflowSheet,joinAirflow,airflowChoices,airflowQuantities}.ts',
+  ],
   /** What a system should make, before its table is drawn. */
   expected: ['src/islands/expected/{index,standIn}.{ts,tsx}'],
   /** The capacity sheet: its steps. */

@@ -3,7 +3,7 @@
  * this module is first run and followed until they are taken over.
  */
 import { typed } from '~/job/edit.ts';
-import { quantities } from '~/job/quantities.ts';
+import { quantities, quantityOf } from '~/job/quantities.ts';
 import type { Edit, QuantityKey } from '~/job/types.ts';
 import { edit, job } from './jobStore.ts';
 
@@ -29,6 +29,6 @@ if (typeof document !== 'undefined') {
 export function takeEarly(): void {
   document.removeEventListener('input', follow, { capture: true });
   const at = new Date().toISOString();
-  const edits = [...texts].map(([key, text]): Edit => typed(job.value, key, text, quantities[key].ip, at));
+  const edits = [...texts].map(([key, text]): Edit => typed(job.value, key, text, quantityOf(key).ip, at));
   if (edits.length > 0) edit(...edits);
 }

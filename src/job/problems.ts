@@ -1,5 +1,4 @@
 /** Every field of a job that cannot be used, with the reason. */
-import { airflowQuantities } from './airflow/quantities.ts';
 import { chosen } from './choices.ts';
 import { readEntered } from './entered.ts';
 import { readProbeLimits } from './probeLimits.ts';
@@ -39,7 +38,6 @@ export function fieldProblems(job: Job, grid: RatingGrid | null): readonly Field
 }
 
 function isUsed(job: Job, key: QuantityKey): boolean {
-  if (Object.hasOwn(airflowQuantities, key)) return false;
   const unused = chosen(job, 'humidityAs') === 'wetBulb' ? 'relativeHumidity' : 'wetBulb';
   if (places.some((place) => key === `${place}.${unused}`)) return false;
   return key !== 'rating.airflowSecond' || chosen(job, 'rating.blocks') === 'two';

@@ -4,7 +4,7 @@
  * is common practice, no source.
  */
 import { limits } from '../calc/limits.ts';
-import { airflowQuantities } from './airflow/quantities.ts';
+import type { airflowQuantities } from './airflow/quantities.ts';
 import { lineSetQuantities } from './lineSetQuantities.ts';
 import type { Quantity, System, UnitKey } from './types.ts';
 import { toSi } from './units.ts';
@@ -79,7 +79,6 @@ const correction = {
 } as const;
 
 export const quantities = {
-  ...airflowQuantities,
   ...lineSetQuantities,
   'entering.dryBulb': { ...temperature, symbol: 't₁', usual: fahrenheit(65, 86), article: 'return-probe' },
   'entering.relativeHumidity': { ...humidity, symbol: 'φ₁', usual: [0.3, 0.7], article: 'return-probe' },
@@ -272,14 +271,24 @@ export const quantities = {
   },
 } as const satisfies Record<string, Quantity>;
 
-export type QuantityKey = keyof typeof quantities;
+/** Those of the airflow sheet are asked nowhere else: no other page carries their rows. */
+export type QuantityKey = keyof typeof quantities | keyof typeof airflowQuantities;
+
+const rows: Partial<Record<QuantityKey, Quantity>> = { ...quantities };
+
+/** Brings in the rows of a sheet of its own. Every module that reads them calls it first; twice is once. */
+export function joinQuantities(more: Readonly<Partial<Record<QuantityKey, Quantity>>>): void {
+  Object.assign(rows, more);
+}
 
 /** The row of a quantity, its literal types widened. */
 export function quantityOf(key: QuantityKey): Quantity {
-  return quantities[key];
+  const row = rows[key];
+  if (row === undefined) throw new Error(`the rows of ${key} have not joined the table of quantities`);
+  return row;
 }
 
 /** The unit in which a quantity is asked for in a system. */
 export function unitOf(key: QuantityKey, system: System): UnitKey {
-  return quantities[key][system];
+  return quantityOf(key)[system];
 }

@@ -15,10 +15,11 @@ import {
   safeParse,
   string,
 } from 'valibot';
+import { allQuantities } from './allQuantities.ts';
 import { type ChoiceKey, choices, isChoice } from './choices.ts';
 import { applyEdits, emptyJob } from './edit.ts';
 import { notes } from './notes.ts';
-import { quantities } from './quantities.ts';
+
 import { rowLimits, type TableKey, tableLimits, tables } from './tables.ts';
 import type { Edit, Job } from './types.ts';
 import { units } from './units.ts';
@@ -30,7 +31,7 @@ export type JobRefusal = 'notAJob' | 'newer' | 'broken';
 export type ReadJob = { readonly ok: true; readonly job: Job } | { readonly ok: false; readonly reason: JobRefusal };
 
 const slots = {
-  entered: Object.keys(quantities),
+  entered: Object.keys(allQuantities),
   chosen: Object.keys(choices),
   tables: Object.keys(tables),
   notes: [...notes] as readonly string[],

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
+import { allQuantities as quantities } from '../../src/job/allQuantities.ts';
 import { choices } from '../../src/job/choices.ts';
 import { demoJob } from '../../src/job/demo.ts';
 import { emptyJob } from '../../src/job/edit.ts';
 import { notes } from '../../src/job/notes.ts';
-import { quantities } from '../../src/job/quantities.ts';
 import { readEdits, readJob } from '../../src/job/schema.ts';
 import { tables } from '../../src/job/tables.ts';
 import { units } from '../../src/job/units.ts';

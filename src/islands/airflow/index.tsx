@@ -1,11 +1,17 @@
 import { useEffect } from 'preact/hooks';
+import { airflowQuantities } from '~/job/airflow/quantities.ts';
+import { joinQuantities } from '~/job/quantities.ts';
 import { airflowSheet } from '~/words/en/airflowSheet.ts';
+import { joinAirflowWords } from '~/words/en/joinAirflow.ts';
 import { refused, source } from '../jobStore.ts';
 import { lazy } from '../lazy.tsx';
 import { noticed } from '../opening.ts';
 import { MethodStep } from './MethodStep.tsx';
 import { counts, methods, openPart } from './model.ts';
 import { start } from './start.ts';
+
+joinQuantities(airflowQuantities);
+joinAirflowWords();
 
 const AskCopy = lazy(() => import('../AskCopy.tsx').then((module) => module.AskCopy));
 const Notices = lazy(() => import('../Notices.tsx').then((module) => module.Notices));

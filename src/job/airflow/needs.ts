@@ -1,8 +1,11 @@
 /** What a method still waits for. */
 import type { Outcome } from '../../calc/types.ts';
 import { entered } from '../entered.ts';
-import type { QuantityKey } from '../quantities.ts';
+import { joinQuantities, type QuantityKey } from '../quantities.ts';
 import type { Job } from '../types.ts';
+import { airflowQuantities } from './quantities.ts';
+
+joinQuantities(airflowQuantities);
 
 /** The SI values of several fields, or the fields among them that hold nothing usable. */
 export function allOf<Key extends QuantityKey>(

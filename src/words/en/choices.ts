@@ -1,14 +1,13 @@
 /** What stands on the buttons of every choice, under the key of the table of choices. */
 import type { ChoiceKey } from '../../job/types.ts';
-import { airflowChoiceWords } from './airflowChoices.ts';
+import type { airflowChoiceWords } from './airflowChoices.ts';
 
 export interface ChoiceWords {
   readonly ask: string;
   readonly options: Readonly<Record<string, string>>;
 }
 
-export const choiceWords = {
-  ...airflowChoiceWords,
+const ofEverySheet = {
   humidityAs: {
     ask: 'What do the probes show?',
     options: { relativeHumidity: 'Humidity', wetBulb: 'Wet bulb' },
@@ -118,6 +117,9 @@ export const choiceWords = {
     options: { indoors: 'At the indoor coil', outdoors: 'In the outdoor unit', unsure: 'Not sure' },
   },
 } as const satisfies Partial<Record<ChoiceKey, ChoiceWords>>;
+
+/** Those of the airflow sheet join where that sheet is shown: see `joinAirflow.ts`. */
+export const choiceWords = { ...ofEverySheet } as typeof ofEverySheet & typeof airflowChoiceWords;
 
 /** The choices that are asked with a question of their own; the others are keys beside what they change. */
 export type AskedChoice = keyof typeof choiceWords;

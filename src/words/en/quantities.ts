@@ -1,6 +1,6 @@
 /** Name, trade term and hint of every quantity, under the key of the one table of quantities. */
+import type { quantities } from '../../job/quantities.ts';
 import type { QuantityKey } from '../../job/types.ts';
-import { airflowQuantityWords } from './airflowQuantities.ts';
 import { lineSetQuantityWords } from './lineSetQuantities.ts';
 
 export interface QuantityWords {
@@ -15,8 +15,7 @@ export interface QuantityWords {
   readonly empty?: string;
 }
 
-export const quantityWords: Readonly<Record<QuantityKey, QuantityWords>> = {
-  ...airflowQuantityWords,
+const ofEverySheet: Readonly<Record<keyof typeof quantities, QuantityWords>> = {
   ...lineSetQuantityWords,
   'entering.dryBulb': { name: 'Temperature', term: 'dry bulb', inSentence: 'return temperature' },
   'entering.relativeHumidity': { name: 'Humidity', term: 'relative', inSentence: 'return humidity' },
@@ -89,3 +88,6 @@ export const quantityWords: Readonly<Record<QuantityKey, QuantityWords>> = {
   'process.airflow': { name: 'Airflow', inSentence: 'airflow' },
   'process.dryAirFlow': { name: 'Dry air', term: 'mass flow', inSentence: 'flow of dry air' },
 };
+
+/** Those of the airflow sheet join where that sheet is shown: see `joinAirflow.ts`. */
+export const quantityWords = { ...ofEverySheet } as Record<QuantityKey, QuantityWords>;
