@@ -17,13 +17,15 @@ import {
 } from './builtSite.ts';
 
 /** Pages with an island, and what they may load before their first answer. */
-const worksheets = [
-  'worksheets/capacity/index.html',
-  'worksheets/expected/index.html',
-  'worksheets/line-set/index.html',
-  'worksheets/moist-air/index.html',
-];
-const mostBefore = 45_000;
+const mostBefore: Readonly<Record<string, number>> = {
+  'worksheets/airflow/index.html': 45_000,
+  'worksheets/capacity/index.html': 45_000,
+  'worksheets/expected/index.html': 45_000,
+  'worksheets/line-set/index.html': 45_000,
+  // A chart is drawn before anything is asked: all of its drawing is there from the first moment.
+  'worksheets/moist-air/index.html': 48_000,
+};
+const worksheets = Object.keys(mostBefore);
 /** Articles with a picture that wakes when it is seen: what it brings then, before anybody asks it to move. */
 const livePictures = ['method/measured-cooling/index.html'];
 const mostWhenSeen = 30_000;
@@ -81,14 +83,14 @@ function lateParts(loaded: ReadonlySet<string>): Set<string> {
   return late;
 }
 
-test.each(worksheets)('%s loads at most 45 000 bytes of script before its first answer', (path) => {
+test.each(worksheets)('%s loads no more script before its first answer than its budget', (path) => {
   const html = textOf(dist, path);
   const loads = loadedBy(html);
   const bytes = total(loads) + inlineWeight(html);
   console.log(`  ${path}: ${bytes} bytes of script, ${inlineWeight(html)} of them in the page`);
   for (const file of loads) console.log(`    ${file} ${weigh(file)}: ${contents(file)}`);
   expect(loads.size).toBeGreaterThan(3);
-  expect(bytes).toBeLessThanOrEqual(mostBefore);
+  expect(bytes).toBeLessThanOrEqual(mostBefore[path] ?? 0);
 });
 
 test('the capacity sheet starts without the expected half of the assessment', () => {
