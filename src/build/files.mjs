@@ -56,8 +56,8 @@ const files = {
   ],
   /** The measured half of the assessment: the capacity sheet's, and what the air chart fetches for the process of the job. */
   measured: [
-    'src/calc/{facts,hangTogether,measured*,airRemarks,airflowRemarks,blowerHeat,blowerHere,probeSpread,readings,sideBySide}.ts',
-    'src/job/{probeLimits,ratingSeries,ratingTable,toRating,toTest,usesSheet}.ts',
+    'src/calc/{blowerDefaults,blowerHeat,blowerHere,hangTogether,measured*,readings,sideBySide}.ts',
+    'src/job/{blowerKinds,measuredTest,probeLimits,problems,usesSheet}.ts',
     'src/islands/store.ts',
   ],
   /** The airflow sheet: its lines, and the rows and words that only it has. */
@@ -71,8 +71,7 @@ const files = {
   expected: ['src/islands/expected/{index,standIn}.{ts,tsx}'],
   /** The capacity sheet: its steps. */
   sheet: [
-    'src/job/{problems,ratingGrid,ratingHeads}.ts',
-    'src/islands/capacity/{index,model,cells,cellProblem,remarks,Remarks,Answer,StepFrame}.{ts,tsx}',
+    'src/islands/capacity/{index,model,cells,cellProblem,estimate,remarks,Remarks,Answer,StepFrame}.{ts,tsx}',
     'src/islands/capacity/steps/*.tsx',
     'src/words/en/{answer,steps}.ts',
   ],

@@ -1,7 +1,8 @@
 import { type Results, type Sure, sureOf, verdictOf } from './confidence/sure.ts';
 import { expectedHere, ratingHere } from './expectedHere.ts';
-import { measure, measuredFacts, measuredPart, neverThrowing } from './measured.ts';
-import { orNull } from './outcome.ts';
+import { type Measured, measure, measuredPart, neverThrowing } from './measured.ts';
+import { attempt, orNull } from './outcome.ts';
+import { probeSpread } from './probeSpread.ts';
 import { ratioOf } from './ratio.ts';
 import { remarksOf } from './remarks.ts';
 import { corrected } from './sideBySide.ts';
@@ -46,5 +47,18 @@ export function assessmentOf(test: Test, results: Results, sure: Sure): Assessme
   };
   const remarks = remarksOf(facts);
   const verdict = verdictOf(test, sure, rating, remarks);
-  return { ...measuredPart(results, facts), expected, ...sure, verdict, remarks };
+  return { ...measuredPart(test, results), expected, ...sure, verdict, remarks };
+}
+
+/** What the measured half says to those who make remarks. */
+function measuredFacts(test: Test, { entering, leaving, flow, load }: Measured) {
+  const spread = entering.ok && leaving.ok ? attempt(() => probeSpread(test, entering.value, leaving.value)) : null;
+  return {
+    test,
+    entering: orNull(entering),
+    leaving: orNull(leaving),
+    spread: spread && orNull(spread),
+    flow: orNull(flow),
+    load: orNull(load),
+  };
 }

@@ -1,12 +1,13 @@
+import { airflowRules } from './airflowRemarks.ts';
+import { airRules } from './airRemarks.ts';
 import { sureRules } from './confidence/sureRemarks.ts';
 import { type Facts, type Rule, ranked, remarksBy } from './facts.ts';
 import { figureRemarks } from './figureRemarks.ts';
-import { measuredRules } from './measured.ts';
 import { ratingRules } from './ratingRemarks.ts';
 import type { Remark } from './types.ts';
 
 /** Every remark that a test can get, in the order in which they are made. */
-export const remarkRules: readonly Rule[] = [...measuredRules, ...ratingRules, ...sureRules];
+export const remarkRules: readonly Rule[] = [...airRules, ...airflowRules, ...ratingRules, ...sureRules];
 
 /** What is odd about a test, the weightiest first. Figures of the table that nobody has typed yet are no remark. */
 export function remarksOf(facts: Facts): readonly Remark[] {

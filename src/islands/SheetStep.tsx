@@ -20,12 +20,14 @@ interface Props<Id extends string> {
   readonly aside?: string | undefined;
   /** Further keys in the last line of the step. */
   readonly tools?: ComponentChildren;
+  /** What such a key opens, below them. */
+  readonly panel?: ComponentChildren;
   readonly children: ComponentChildren;
 }
 
 /** The frame of one step of a worksheet, with its number, its line and its note. */
 export function SheetStep<Id extends StepName>(props: Props<Id>) {
-  const { sheet, step, mark, summary, aside, tools, children } = props;
+  const { sheet, step, mark, summary, aside, tools, panel, children } = props;
   const { name, term, lead } = props.words;
   const noteKey = `step.${step}` as NoteKey;
   const note = job.value.notes[noteKey] ?? '';
@@ -58,6 +60,7 @@ export function SheetStep<Id extends StepName>(props: Props<Id>) {
           {words.note}
         </button>
       </div>
+      {panel}
       {(noting || note !== '') && <NoteField of={noteKey} name={words.noteOn(name)} long />}
     </Step>
   );

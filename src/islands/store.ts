@@ -1,52 +1,62 @@
 /**
  * The open job and what follows from it on a sheet: text becomes SI in `interpreted`, SI becomes results in `assessment`. A
  * worksheet that needs no assessment takes the job alone, from `jobStore.ts`.
+ *
+ * A sheet starts with the measured half, which is all that its first figure needs. The expected half is fetched when it has
+ * something to say; until then it waits for nothing that could be named.
  */
 import { computed, effect, signal } from '@preact/signals';
 import { assessMeasured } from '../calc/measured.ts';
+import { type FindAirflow, isFound, measuredTest } from '../job/measuredTest.ts';
 import type { ReadSheet } from '../job/toRating.ts';
-import { type FindAirflow, isFound, toTest } from '../job/toTest.ts';
 import { usesSheet } from '../job/usesSheet.ts';
 import { job } from './jobStore.ts';
 import { whenUntouched } from './untouched.ts';
 
 export * from './jobStore.ts';
 
+/** `null` until it has been fetched. */
+export const expectedHalf = signal<typeof import('./expectedHalf.ts') | null>(null);
 /** What works out an airflow that was found on its own sheet: fetched with the first job that has one. */
 const findAirflow = signal<FindAirflow | null>(null);
 
 /** What reads a whole table of the maker: fetched with the first job that has one. */
 const readSheet = signal<ReadSheet | null>(null);
 
-export const interpreted = computed(() => toTest(job.value, findAirflow.value, readSheet.value));
+const measured = computed(() => measuredTest(job.value, findAirflow.value));
+const assessedMeasured = computed(() => assessMeasured(measured.value.test));
 
-/** The whole assessment, once it has been fetched. Until then the measured half stands alone, which is what the first answer needs. */
-const whole = signal<typeof import('../calc/assess.ts') | null>(null);
-export const isWhole = computed(() => whole.value !== null);
-const measuredAlone = computed(() => assessMeasured(interpreted.value.test));
-
-export const assessment = computed(() =>
-  whole.value ? whole.value.assess(interpreted.value.test) : measuredAlone.value,
+export const interpreted = computed(
+  () => expectedHalf.value?.toTest(job.value, findAirflow.value, readSheet.value) ?? measured.value,
 );
+export const assessment = computed(() => expectedHalf.value?.assess(interpreted.value.test) ?? assessedMeasured.value);
 
-/** Something is measured, or something was said from which an expectation may follow. */
+const asked = signal(false);
+/** For a page that wants it whatever was read. */
+export const askExpectedHalf = () => {
+  asked.value = true;
+};
+
+/** Something is measured, or the readings may contradict each other, or something was said from which an expectation may follow. */
 const isNeeded = computed(() => {
-  const { outdoorDryBulb, fullSpeed } = interpreted.value.test;
-  return measuredAlone.value.measured.ok || outdoorDryBulb !== null || fullSpeed !== null;
+  const { entering, leaving } = assessedMeasured.value;
+  const { outdoorDryBulb, fullSpeed, barometer } = measured.value.test;
+  const said = [outdoorDryBulb, fullSpeed, barometer, job.value.chosen['rating.from'] ?? null];
+  return asked.value || (entering.ok && leaving.ok) || said.some((one) => one !== null);
 });
 
 if (typeof document !== 'undefined') {
-  let asked = false;
-  const fetchWhole = async (): Promise<void> => {
-    asked = true;
+  let fetching = false;
+  const fetchHalf = async (): Promise<void> => {
+    fetching = true;
     try {
-      const module = await import('../calc/assess.ts');
+      const half = await import('./expectedHalf.ts');
       stop();
       whenUntouched(() => {
-        whole.value = module;
+        expectedHalf.value = half;
       });
     } catch {
-      asked = false;
+      fetching = false;
     }
   };
   let finding = false;
@@ -79,6 +89,6 @@ if (typeof document !== 'undefined') {
     if (isFound(job.value) && !finding) void fetchFinder();
   });
   const stop = effect(() => {
-    if (job.value && isNeeded.value && !asked) void fetchWhole();
+    if (job.value && isNeeded.value && !fetching) void fetchHalf();
   });
 }

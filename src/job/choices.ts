@@ -47,6 +47,8 @@ export const choices = {
   'rating.unit': { values: ['btuh', 'kw', 'ton'] },
   'rating.withSensible': { values: ['yes', 'no'], assumed: 'no' },
   'rating.blocks': { values: ['one', 'two'], assumed: 'one' },
+  /** Whether outdoors stands down the side and wet bulb across, as some data sheets print it. */
+  'rating.turned': { values: ['no', 'yes'], assumed: 'no' },
   'rating.beyond': { values: ['refuse', 'extend'], assumed: 'refuse' },
   refrigerant: { values: ['R-410A', 'R-32', 'R-454B', 'R-22'] satisfies readonly Refrigerant[] },
   'lineSet.vaporTube': { values: vaporTubes },

@@ -1,9 +1,8 @@
-/** Every field of a job that cannot be used, with the reason. */
+/** Every field of a job that cannot be used, with the reason; the cells of the maker's table are in `ratingProblems.ts`. */
 import { chosen } from './choices.ts';
 import { readEntered } from './entered.ts';
 import { readProbeLimits } from './probeLimits.ts';
 import { type QuantityKey, quantities } from './quantities.ts';
-import type { RatingGrid } from './ratingGrid.ts';
 import type { BadCode, Read } from './read.ts';
 import { listedReadings, measuredHere } from './readings.ts';
 import type { Job } from './types.ts';
@@ -20,10 +19,10 @@ export interface FieldProblem {
 const places = ['entering', 'leaving'] as const;
 
 /**
- * The problems of the fields in use: a humidity of the kind that is not asked for is kept, and not judged; nor are cells where
- * `grid` is null; what is asked on the airflow sheet is judged there.
+ * The problems of the fields in use: a humidity of the kind that is not asked for is kept, and not judged; what is
+ * asked on the airflow sheet is judged there.
  */
-export function fieldProblems(job: Job, grid: RatingGrid | null): readonly FieldProblem[] {
+export function fieldProblems(job: Job): readonly FieldProblem[] {
   const here = measuredHere(job);
   const fields = (Object.keys(quantities) as QuantityKey[])
     .filter((key) => isUsed(job, key))
@@ -34,7 +33,7 @@ export function fieldProblems(job: Job, grid: RatingGrid | null): readonly Field
       here.flatMap((what) => problemOf(`${place}.readings/${index}/${what}`, reads[what])),
     ),
   );
-  return [...fields, ...limits, ...lists, ...gridProblems(grid)];
+  return [...fields, ...limits, ...lists];
 }
 
 function isUsed(job: Job, key: QuantityKey): boolean {
@@ -43,18 +42,7 @@ function isUsed(job: Job, key: QuantityKey): boolean {
   return key !== 'rating.airflowSecond' || chosen(job, 'rating.blocks') === 'two';
 }
 
-function gridProblems(grid: RatingGrid | null): readonly FieldProblem[] {
-  if (grid === null || grid.state === 'waiting') return [];
-  const heads = [...grid.outdoors, ...grid.wetBulbs].filter(({ problem }) => problem === 'equal');
-  const [first, second] = grid.airflows;
-  const sameAirflow = first?.state === 'read' && second?.state === 'read' && first.si === second.si;
-  return [
-    ...heads.map(({ key }): FieldProblem => ({ key, code: 'equal' })),
-    ...(sameAirflow ? [{ key: 'rating.airflowSecond', code: 'equal' } as const] : []),
-    ...grid.cells.flatMap((cell) => problemOf(cell.key, cell.read)),
-  ];
-}
-
-function problemOf(key: string, read: Read): readonly FieldProblem[] {
+/** What is wrong with one field, if anything is. */
+export function problemOf(key: string, read: Read): readonly FieldProblem[] {
   return read.state === 'bad' ? [{ key, code: read.code, min: read.min, max: read.max }] : [];
 }

@@ -1,7 +1,8 @@
 import { answer } from '~/words/en/answer.ts';
 import { lazy } from '../lazy.tsx';
 import { capacityText, percent } from '../show.ts';
-import { assessment, isWhole, job } from '../store.ts';
+import { assessment, expectedHalf, job } from '../store.ts';
+import { estimateBand } from './estimate.ts';
 import { expectedNeeds, measuredNeeds, needText } from './model.ts';
 import { stopReason } from './remarks.ts';
 
@@ -42,13 +43,18 @@ function sentences(): readonly [string, string, string?] {
   if (stop) return [answer.noVerdict, stop.say];
   if (!ratio.ok) return [answer.makes(capacityText(measured.value.total)), expectationSaid()];
   const share = percent(ratio.value.value);
+  const band = estimateBand.value;
   const advice = job.value.chosen.sideBySide === 'yes' ? answer.rangeChecked : answer.rangeAdvice;
-  return [answer.share(share), `${answer.noVerdictYet} ${answer.rangeMissing(share)}`, advice];
+  return [
+    answer.share(share),
+    `${band === null ? '' : `${answer.estimate(band)} `}${answer.noVerdictYet} ${answer.rangeMissing(share)}`,
+    advice,
+  ];
 }
 
 /** What the expectation still needs, or that it cannot be had. It keeps its line while the assessment is on its way. */
 function expectationSaid(): string {
-  if (!isWhole.value) return '\u00a0';
+  if (expectedHalf.value === null) return '\u00a0';
   const needs = needText(expectedNeeds.value);
   return needs === '' ? answer.noExpectation : answer.makesLead(needs);
 }

@@ -1,4 +1,4 @@
-import { isFound } from '~/job/toTest.ts';
+import { isFound } from '~/job/measuredTest.ts';
 import { Echo } from '~/parts/Echo.tsx';
 import { href } from '~/parts/href.ts';
 import { foundAirflow as words } from '~/words/en/foundAirflow.ts';

@@ -4,10 +4,12 @@ import { margin } from '~/words/en/margin.ts';
 import { inUnitOf, joined, percent, temperatureStep } from '../show.ts';
 import { assessment, interpreted, system } from '../store.ts';
 import { cellsSaid } from './cells.ts';
+import { estimateBand } from './estimate.ts';
 
 /** The margin of a desk's sheet: the numbers of the ledger, each with its source, and how to read the lines. */
 export function Margin() {
   const { measured, expected, ratio, entering, leaving } = assessment.value;
+  const readFrom = expected.ok && expected.value.derates.find(({ cause }) => cause === 'temperatures')?.source;
   const { probeLimits, altitude, barometer } = interpreted.value.test;
   return (
     <aside class="sheet-margin" aria-label={margin.title}>
@@ -29,8 +31,8 @@ export function Margin() {
         )}
         {expected.ok && (
           <li>
-            {margin.expected(cellsSaid.value)}
-            <cite>{sourceLabels.makersTable}</cite>
+            {estimateBand.value === null ? margin.expected(cellsSaid.value) : margin.estimate(estimateBand.value)}
+            <cite>{sourceLabels[readFrom || 'makersTable']}</cite>
           </li>
         )}
         {ratio.ok && <li>{margin.ratio}</li>}

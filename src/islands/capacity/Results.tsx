@@ -7,6 +7,7 @@ import { lazy } from '../lazy.tsx';
 import { capacity, percent } from '../show.ts';
 import { assessment, interpreted } from '../store.ts';
 import { CoolingAndDrying } from './CoolingAndDrying.tsx';
+import { estimateBand } from './estimate.ts';
 import { Folds } from './Folds.tsx';
 import { HangTogether } from './HangTogether.tsx';
 import { isDesk, workingAsked } from './model.ts';
@@ -72,7 +73,8 @@ function AnswerLedger() {
     },
   ];
   if (expected.ok) {
-    const name = <Result words={results.itShould} group="expected" />;
+    const words = estimateBand.value === null ? results.itShould : results.itShouldEstimate(estimateBand.value);
+    const name = <Result words={words} group="expected" />;
     lines.push({ name, ...capacity(expected.value.total), source: '2' });
   }
   if (ratio.ok) {

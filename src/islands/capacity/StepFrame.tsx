@@ -8,11 +8,13 @@ interface Props {
   readonly step: StepId;
   /** Further keys in the last line of the step. */
   readonly tools?: ComponentChildren;
+  /** What such a key opens, below them. */
+  readonly panel?: ComponentChildren;
   readonly children: ComponentChildren;
 }
 
 /** The frame of one step of this sheet, with the mark of its air. */
-export function StepFrame({ step, tools, children }: Props) {
+export function StepFrame({ step, tools, panel, children }: Props) {
   const mark = step === 'entering' || step === 'leaving' ? <Mark of={step} /> : undefined;
   return (
     <SheetStep
@@ -23,6 +25,7 @@ export function StepFrame({ step, tools, children }: Props) {
       summary={lineOfStep(step)}
       aside={asideOf(step)}
       tools={tools}
+      panel={panel}
     >
       {children}
     </SheetStep>

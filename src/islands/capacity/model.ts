@@ -14,9 +14,9 @@ import { problemParts, readOf, shownText, shownUnit, typing } from '../fields.ts
 import type { BarWords } from '../SheetBar.tsx';
 import { sheetSteps } from '../sheetSteps.ts';
 import { capacityText, clock, percent } from '../show.ts';
-import { assessment, interpreted, job, source } from '../store.ts';
-import { cellParts } from './cellProblem.ts';
-import { cellCount, grid } from './cells.ts';
+import { assessment, expectedHalf, interpreted, job, source } from '../store.ts';
+import { cellCount, isGeneric, readyGrid } from './cells.ts';
+import { estimateBand } from './estimate.ts';
 import { stopReason } from './remarks.ts';
 
 export const capacitySteps = sheetSteps(['entering', 'leaving', 'airflow', 'outdoors', 'rating', 'sure']);
@@ -61,6 +61,7 @@ const lines: Readonly<Record<StepId, () => string>> = {
   outdoors: () => outdoorsLine().filter(Boolean).join(' · ') || barWords.notRead,
   rating: () => {
     if (usesSheet(job.value)) return ratingStep.sheet;
+    if (isGeneric.value) return lineOf('rating.certified') || barWords.notRead;
     const { done, all } = cellCount.value;
     return all === 0 ? barWords.notRead : ratingStep.of(done, all);
   },
@@ -107,11 +108,13 @@ const firstProblem = computed(() => {
         small: problemInBar(problemParts(name), code),
         field: `field-${name}`,
       };
-    const cell = grid.value.state === 'ready' ? grid.value.cells.find((one) => one.key === key) : undefined;
-    if (cell && typing.value !== `cell-${key}` && grid.value.state === 'ready')
+    const half = expectedHalf.value;
+    const here = readyGrid.value;
+    const cell = here?.cells.find((one) => one.key === key);
+    if (half && here && cell && typing.value !== `cell-${key}`)
       return {
         name: quantityWords[`rating.${cell.quantity}`].inSentence,
-        small: problemInBar(cellParts(cell, grid.value), code),
+        small: problemInBar(half.cellParts(cell, here), code),
         field: `cell-${key}`,
       };
   }
@@ -130,7 +133,8 @@ export const bar = computed((): BarWords => {
   if (stop && typing.value === null) return { big: barWords.noVerdict, sentence: true, small: stop.short };
   if (ratio.ok) {
     const asked = job.value.chosen.sideBySide !== undefined || source.value === 'demo';
-    const small = asked ? barWords.noRange : barWords.noVerdictYet;
+    const next = asked ? barWords.noRange : barWords.noVerdictYet;
+    const small = estimateBand.value === null ? next : `${barWords.estimate} · ${barWords.noRange}`;
     return { big: percent(ratio.value.value), after: barWords.ofWhatItShould, sentence: false, small };
   }
   const small = [barWords.measuredNow, assumedCount.value > 0 && barWords.assumed(assumedCount.value)];

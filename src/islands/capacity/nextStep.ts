@@ -2,7 +2,7 @@
 import { computed } from '@preact/signals';
 import { remarkWords } from '~/words/en/remarks.ts';
 import { nextSteps } from '~/words/en/results.ts';
-import { assessment, isWhole, job } from '../store.ts';
+import { assessment, expectedHalf, job } from '../store.ts';
 import { cellsSaid } from './cells.ts';
 
 export const nextStep = computed((): string => {
@@ -10,7 +10,7 @@ export const nextStep = computed((): string => {
   const pressing = remarks.find(({ code, weight }) => weight !== 'note' && remarkWords[code]?.next);
   if (pressing) return remarkWords[pressing.code]?.next ?? '';
   // What is still missing is known when the whole assessment has come.
-  if (!isWhole.value) return '\u00a0';
+  if (expectedHalf.value === null) return '\u00a0';
   const needs = expected.ok ? [] : expected.waiting;
   if (needs.includes('outdoorDryBulb')) return nextSteps.outdoors;
   if (needs.includes('rating')) return nextSteps.table(cellsSaid.value);

@@ -51,7 +51,9 @@ export function saidAbout(about: Remark['about']): readonly Said[] {
     }));
   const problem = problemAbout(about);
   const text = problem && sentences.value?.outcomeWords[problem.code];
-  return text ? [{ code: problem.code, weight: 'doubt', text }, ...said] : said;
+  const all = text ? [{ code: problem.code, weight: 'doubt' as const, text }, ...said] : said;
+  // Several figures may earn the same sentence: once is enough.
+  return all.filter((one, index) => all.findIndex((other) => other.text === one.text) === index);
 }
 
 /** What stands in the way of a state of the air, or of the expectation. What lies outside the table is a remark already. */

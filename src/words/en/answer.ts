@@ -6,6 +6,8 @@ export const answer = {
   makesLead: (needs: string) => `What it should make here and now still needs ${needs}.`,
   noExpectation: 'What it should make here and now cannot be told from these figures: step 5 says why.',
   share: (share: string) => `It makes ${share} of what it should.`,
+  estimate: (band: string) =>
+    `An estimate: published curves stand for the table, and open sources differ by ${band} either way.`,
   noVerdictYet: 'No verdict:',
   rangeMissing: (share: string) =>
     `${share} is a figure without its range, and a verdict needs the range. This sheet does not work it out.`,

@@ -8,6 +8,7 @@ export const results = {
   itMakes: 'It makes, measured',
   itMakesNet: 'It makes, blower’s heat taken off',
   itShould: 'It should make, here and now',
+  itShouldEstimate: (band: string) => `It should make, here and now: an estimate within ${band}`,
   shareOf: 'Share',
   nextStep: 'One next step',
   cooling: 'Cooling and drying',

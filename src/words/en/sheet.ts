@@ -29,6 +29,8 @@ export const needNames: Readonly<Record<string, string>> = {
   'airflow.volumeFlow': 'airflow',
   outdoorDryBulb: 'outdoor temperature',
   rating: 'the maker’s table',
+  'rating.certified': 'the certified capacity',
+  'rating.generic': 'how many stages it has',
   fullSpeed: 'whether it runs at full speed',
 };
 
@@ -47,6 +49,7 @@ export const barWords = {
   ofWhatItShould: 'of what it should make',
   noVerdictYet: 'no verdict yet: step 6 says how sure',
   noRange: 'no verdict yet',
+  estimate: 'an estimate',
   noVerdict: 'No verdict',
   cannotBe: 'Check the readings',
   cannotBeSmall: 'together they describe air that cannot be',

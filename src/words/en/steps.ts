@@ -37,7 +37,6 @@ export const ratingStep = {
   sheet: 'a whole table',
   of: (done: number, all: number) => `${done} of ${all} figures`,
   longLines: 'Long lines, and what they cost',
-  blowerFold: 'Blower’s heat: in the rating, and here',
 } as const;
 
 export const sureStep = {

@@ -6,54 +6,59 @@ import { ratingStep } from '~/words/en/steps.ts';
 import { ChoiceField } from '../../ChoiceField.tsx';
 import { lazy } from '../../lazy.tsx';
 import { QuantityField } from '../../QuantityField.tsx';
-import { assessment, edit, job } from '../../store.ts';
-import { grid } from '../cells.ts';
+import { assessment, edit, expectedHalf, interpreted, job } from '../../store.ts';
+import { grid, isGeneric } from '../cells.ts';
+import { needText } from '../model.ts';
 import { Remarks } from '../Remarks.tsx';
 import { StepFrame } from '../StepFrame.tsx';
 
-const fetchFigures = () => import('../Figures.tsx').then((module) => module.Figures);
-const Figures = lazy(fetchFigures);
+const fetchLate = () => import('../rating/late.ts');
+const Figures = lazy(() => fetchLate().then((late) => late.Figures));
+const Certified = lazy(() => fetchLate().then((late) => late.Certified));
+const RatingTools = lazy(() => fetchLate().then((late) => late.RatingTools));
 const WholeTable = lazy(() => import('../../ratingTable/WholeTable.tsx').then((module) => module.WholeTable));
+const MorePanel = lazy(() => fetchLate().then((late) => late.MorePanel));
 
-/** Step 5: the one to four figures of the maker's table that lie around this test. */
+/** Step 5: the one to four figures of the maker's table that lie around this test, or what stands for them. */
 export function RatingStep() {
-  const here = grid.value;
-  const measured = assessment.value.measured.ok;
-  const airflowStated =
-    usesSheet(job.value) && job.value.tables.ratingSheet?.columns.some(({ key }) => key === 'airflow');
-  // Fetched with the first answer, so that the cells are there before anybody comes to them.
+  const generic = isGeneric.value;
+  const sheet = usesSheet(job.value);
+  const airflowStated = sheet && job.value.tables.ratingSheet?.columns.some(({ key }) => key === 'airflow');
+  const half = expectedHalf.value !== null;
+  // Fetched with the expected half, so that the cells are there before anybody comes to them.
   useEffect(() => {
-    if (measured) void fetchFigures();
-  }, [measured]);
+    if (half) void fetchLate();
+  }, [half]);
   return (
-    <StepFrame step="rating">
+    <StepFrame step="rating" tools={half && <RatingTools />} panel={half && <MorePanel />}>
       <div class="field-row">
         <QuantityField of="nominalCapacity" />
-        {!airflowStated && <QuantityField of="rating.airflow" />}
+        {!airflowStated && <QuantityField of={generic ? 'rating.certified' : 'rating.airflow'} />}
       </div>
-      <WholeTable />
-      {usesSheet(job.value) ? null : here.state === 'ready' ? (
-        <Figures />
-      ) : (
-        <p class="step-say">
-          {ratingStep.waiting(here.needs.map((key) => quantityWords[key].inSentence).join(ratingStep.and))}
-        </p>
-      )}
-      <ChoiceField of="rating.basis" open />
+      {!generic && <WholeTable />}
+      {generic ? <Certified /> : sheet ? null : grid.value?.state === 'ready' ? <Figures /> : <Waiting />}
+      {!generic && <ChoiceField of="rating.basis" open />}
       <Remarks about="rating" />
       <Beyond />
       <p class="tools">
         <a href={href('/worksheets/line-set/')}>{ratingStep.longLines}</a>
       </p>
-      <details class="fold">
-        <summary>{ratingStep.blowerFold}</summary>
-        <div class="field-row">
-          <QuantityField of="rating.blowerPower" />
-          <QuantityField of="blower.power" />
-        </div>
-      </details>
     </StepFrame>
   );
+}
+
+/** Which readings the cells wait for. */
+function Waiting() {
+  const needs = stillNeeded();
+  return <p class="step-say">{needs === '' ? '\u00a0' : ratingStep.waiting(needs)}</p>;
+}
+
+function stillNeeded(): string {
+  const here = grid.value;
+  if (here?.state === 'waiting') return here.needs.map((key) => quantityWords[key].inSentence).join(ratingStep.and);
+  const { entering } = assessment.value;
+  const outdoors = interpreted.value.test.outdoorDryBulb === null ? ['outdoorDryBulb'] : [];
+  return needText([...(entering.ok ? [] : entering.waiting), ...outdoors]);
 }
 
 /** Asked only where it matters: whether to carry the table on beyond its ends. */

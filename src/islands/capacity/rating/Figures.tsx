@@ -1,0 +1,72 @@
+import { useMemo } from 'preact/hooks';
+import type { Cell, Grid } from '~/job/ratingGrid.ts';
+import { Echo } from '~/parts/Echo.tsx';
+import { echoes } from '~/words/en/echoes.ts';
+import { figureWords } from '~/words/en/figures.ts';
+import { typing } from '../../fields.ts';
+import { lazy } from '../../lazy.tsx';
+import { QuantityField } from '../../QuantityField.tsx';
+import { capacityText } from '../../show.ts';
+import { assessment, job } from '../../store.ts';
+import { readyGrid } from '../cells.ts';
+import { Cells } from './Cells.tsx';
+import { isEqual } from './isEqual.ts';
+import { more } from './more.ts';
+import { photo } from './photo.ts';
+import { SeriesField } from './SeriesField.tsx';
+
+const Photo = lazy(() => import('./Photo.tsx').then((module) => module.Photo));
+
+/** The figures to copy from the maker's table, once the readings say which they are. */
+export function Figures() {
+  const here = readyGrid.value;
+  const { id, chosen } = job.value;
+  // The rows are asked for until the first figure says which they are; then the question stays while the step stands.
+  const asked = useMemo(() => chosen['rating.series'] === undefined, [id]);
+  if (here === null) return null;
+  return (
+    <>
+      <p class="step-say">{copySentence(here)}</p>
+      {asked && more.value === null && <SeriesField />}
+      {photo.value && <Photo />}
+      {here.airflows.map((_, block) => (
+        <Block key={block} grid={here} block={block} />
+      ))}
+      <Understood grid={here} />
+    </>
+  );
+}
+
+function copySentence(here: Grid): string {
+  const count = here.outdoors.length * here.wetBulbs.length * here.airflows.length;
+  const printed = figureWords.printed[here.unit as keyof typeof figureWords.printed];
+  return figureWords.copy(figureWords.counts[count] ?? figureWords.many(count), printed);
+}
+
+function Block({ grid: here, block }: { grid: Grid; block: number }) {
+  return (
+    <>
+      {block === 1 && <QuantityField of="rating.airflowSecond" equal={isEqual('rating.airflowSecond')} />}
+      <Cells grid={here} block={block} />
+    </>
+  );
+}
+
+/** How the last figure was read, and what the system should make. */
+function Understood({ grid: here }: { grid: Grid }) {
+  if (typing.value?.startsWith('cell')) return <Echo>{'\u00a0'}</Echo>;
+  const { expected } = assessment.value;
+  const last = here.cells.findLast(({ read }) => read.state === 'read' && !read.plain);
+  const said = [
+    expected.ok && echoes.should(capacityText(expected.value.total)),
+    expected.ok && expected.value.outside.length > 0 && figureWords.extended,
+    last && readSentence(last),
+  ].filter(Boolean);
+  return said.length === 0 ? null : <Echo>{said.join(' ')}</Echo>;
+}
+
+function readSentence({ text, quantity, read }: Cell): string {
+  if (read.state !== 'read') return '';
+  const share = quantity === 'sensible' && read.unit === 'fraction';
+  return (share ? figureWords.shareOf : figureWords.readAs)(text.trim(), capacityText(read.si));
+}

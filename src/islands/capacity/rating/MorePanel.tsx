@@ -1,0 +1,67 @@
+import { useEffect, useRef } from 'preact/hooks';
+import { quantityWords } from '~/words/en/quantities.ts';
+import { ChoiceField } from '../../ChoiceField.tsx';
+import { QuantityField } from '../../QuantityField.tsx';
+import { job } from '../../store.ts';
+import { isGeneric, readyGrid } from '../cells.ts';
+import { isEqual } from './isEqual.ts';
+import { more } from './more.ts';
+import { SeriesField } from './SeriesField.tsx';
+
+/** What is rarely needed: other rows, columns and units than the usual ones, the blower's heat, the maker's factors. */
+export function MorePanel() {
+  const panel = useRef<HTMLDivElement>(null);
+  const wanted = more.value;
+  useEffect(() => {
+    if (wanted === null) return;
+    const own = wanted === 'any' ? null : document.getElementById(`field-${wanted}`);
+    (own ?? panel.current?.querySelector('input'))?.focus();
+  }, [wanted]);
+  if (wanted === null) return null;
+  return (
+    <div class="heads" ref={panel}>
+      {!isGeneric.value && <Heads />}
+      <div class="field-row">
+        <QuantityField of="rating.blowerPower" />
+        <QuantityField of="blower.power" />
+      </div>
+      {!isGeneric.value && (
+        <div class="field-row">
+          <QuantityField of="rating.indoorMatch" />
+          <QuantityField of="rating.lineLength" />
+        </div>
+      )}
+    </div>
+  );
+}
+
+const heads = [
+  ['rating.outdoorLow', 'rating.outdoorHigh'],
+  ['rating.wetBulbLow', 'rating.wetBulbHigh'],
+] as const;
+
+/** Where a table has other rows, columns or units than the usual ones, they are said here. */
+function Heads() {
+  return (
+    <>
+      <SeriesField />
+      {heads.map((pair) => (
+        <div class="field-row" key={pair[0]}>
+          {pair.map((key) => (
+            <QuantityField
+              key={key}
+              of={key}
+              name={quantityWords[key].name}
+              equal={isEqual(key)}
+              signed={key.includes('outdoor')}
+            />
+          ))}
+        </div>
+      ))}
+      <ChoiceField of="rating.unit" {...(readyGrid.value && { assumed: unitChoice(readyGrid.value.unit) })} />
+      {job.value.chosen['rating.withSensible'] === 'yes' && <QuantityField of="rating.enteringDryBulb" />}
+    </>
+  );
+}
+
+const unitChoice = (unit: string) => (unit === 'kw' || unit === 'ton' ? unit : 'btuh');

@@ -1,0 +1,101 @@
+import { useRef } from 'preact/hooks';
+import type { ChoiceKey } from '~/job/types.ts';
+import { figureWords } from '~/words/en/figures.ts';
+import { edit, interpreted, job } from '../../store.ts';
+import { isGeneric, readyGrid } from '../cells.ts';
+import { more } from './more.ts';
+import { hold, photo } from './photo.ts';
+
+/** The keys at the foot of step 5. */
+export function RatingTools() {
+  const generic = isGeneric.value;
+  return (
+    <>
+      {!generic && readyGrid.value && <TableKeys />}
+      <button
+        type="button"
+        class="plain-button"
+        aria-expanded={more.value === null ? 'false' : 'true'}
+        onClick={() => {
+          more.value = more.value === null ? 'any' : null;
+        }}
+      >
+        {more.value === null ? figureWords.more : figureWords.less}
+      </button>
+      <button
+        type="button"
+        class="plain-button"
+        onClick={() => edit({ slot: 'chosen', key: 'rating.from', to: generic ? 'cells' : 'generic' })}
+      >
+        {generic ? figureWords.haveTable : figureWords.certifiedOnly}
+      </button>
+    </>
+  );
+}
+
+function TableKeys() {
+  return (
+    <>
+      <Switch of="rating.turned" on="yes" off="no" names={[figureWords.turn, figureWords.turn]} />
+      <Switch of="rating.withSensible" on="yes" off="no" names={[figureWords.addSensible, figureWords.dropSensible]} />
+      <PhotoKey />
+      {(betweenBlocks() || job.value.chosen['rating.blocks'] === 'two') && (
+        <Switch of="rating.blocks" on="two" off="one" names={[figureWords.addBlock, figureWords.dropBlock]} />
+      )}
+    </>
+  );
+}
+
+/** A key that switches a choice of two, named by what a press does. */
+function Switch({
+  of: key,
+  on,
+  off,
+  names,
+}: {
+  of: ChoiceKey;
+  on: string;
+  off: string;
+  names: readonly [string, string];
+}) {
+  const isOn = job.value.chosen[key] === on;
+  return (
+    <button type="button" class="plain-button" onClick={() => edit({ slot: 'chosen', key, to: isOn ? off : on })}>
+      {names[isOn ? 1 : 0]}
+    </button>
+  );
+}
+
+/** How far from the block's own airflow a second block serves better than the published flow curve. Our choice. */
+const farFromBlock = 0.03;
+
+/** Whether the airflow of the test is another one than that of the block. */
+function betweenBlocks(): boolean {
+  const measured = interpreted.value.test.airflow.volumeFlow;
+  const block = readyGrid.value?.airflows[0];
+  if (measured === null || block?.state !== 'read') return false;
+  return Math.abs(measured / block.si - 1) > farFromBlock;
+}
+
+/** Holds a picture of the table above the cells. It never leaves the page, and the page forgets it. */
+function PhotoKey() {
+  const file = useRef<HTMLInputElement>(null);
+  return (
+    <>
+      <button type="button" class="plain-button" onClick={() => file.current?.click()}>
+        {photo.value ? figureWords.otherPhoto : figureWords.photo}
+      </button>
+      <input
+        ref={file}
+        type="file"
+        accept="image/*"
+        hidden
+        onChange={(event) => {
+          const input = event.currentTarget;
+          if (input.files?.[0]) void hold(input.files[0]);
+          input.value = '';
+        }}
+      />
+    </>
+  );
+}
