@@ -79,7 +79,7 @@ test('the sheet is clean with everything unfolded, and with checks beside its fi
   const page = await open(sheet);
   await openAll(page);
   await fillJob(page);
-  for (const key of ['Add sensible', 'My airflow is between two blocks', 'Other rows and columns'])
+  for (const key of ['Add sensible', 'Next airflow block', 'Rows and blower'])
     await page.getByRole('button', { name: key }).click();
   await page.getByRole('button', { name: 'Another reading' }).first().click();
   await field(page, 'entering.dryBulb').fill('75');

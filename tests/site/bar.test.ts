@@ -76,7 +76,7 @@ test('a machine that may choose its own speed gets no verdict', async () => {
 test('a day outside the table gets no verdict; carried on by hand, the table gives a share, marked', async () => {
   const page = await openSheet();
   await fillJob(page);
-  await page.getByRole('button', { name: 'Other rows and columns' }).click();
+  await page.getByRole('button', { name: 'Rows and blower' }).click();
   await fill(page, { 'rating.outdoorLow': '75', 'rating.outdoorHigh': '85' });
   await fillCells(page);
   await says(page, 'No verdict', /91(\.0)? °F is beyond your table$/);

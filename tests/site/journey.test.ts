@@ -79,7 +79,7 @@ async function typeCells(hand: Hand): Promise<void> {
 /** The blower's power inside the rating and here: folded, since many tables do not say. */
 async function typeBlower(hand: Hand): Promise<void> {
   const rating = step(hand.page, 'rating');
-  await hand.tap(rating.locator('summary', { hasText: 'Blower’s heat' }));
+  await hand.tap(rating.getByRole('button', { name: 'Rows and blower' }));
   await hand.tap(rating.locator('[id="field-rating.blowerPower"]'));
   await hand.type('300', 'rating.blowerPower');
   await hand.enter();

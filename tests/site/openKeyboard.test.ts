@@ -105,9 +105,8 @@ const unfold: Readonly<Record<string, (page: Page) => Promise<void>>> = {
   rating: async (page) => {
     const rating = step(page, 'rating');
     await rating.getByRole('button', { name: 'Add sensible' }).tap();
-    await rating.getByRole('button', { name: 'My airflow is between two blocks' }).tap();
-    await rating.getByRole('button', { name: 'Other rows and columns' }).tap();
-    await rating.locator('summary', { hasText: 'Blower’s heat' }).tap();
+    await rating.getByRole('button', { name: 'Next airflow block' }).tap();
+    await rating.getByRole('button', { name: 'Rows and blower' }).tap();
   },
   sure: (page) => step(page, 'sure').getByRole('radio', { name: 'Yes, type the difference' }).check(),
 };

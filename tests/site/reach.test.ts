@@ -12,7 +12,7 @@ async function wholeSheet(options: BrowserContextOptions): Promise<Page> {
   const page = await open(sheet, options);
   await openAll(page);
   await fillJob(page);
-  await page.getByRole('button', { name: 'Other rows and columns' }).click();
+  await page.getByRole('button', { name: 'Rows and blower' }).click();
   await step(page, 'sure').getByRole('radio', { name: 'Yes, type the difference' }).check();
   await page.getByRole('button', { name: 'Another reading' }).first().click();
   await unfoldAll(page);

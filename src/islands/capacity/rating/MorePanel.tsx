@@ -1,4 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks';
+import { usesSheet } from '~/job/usesSheet.ts';
 import { quantityWords } from '~/words/en/quantities.ts';
 import { ChoiceField } from '../../ChoiceField.tsx';
 import { QuantityField } from '../../QuantityField.tsx';
@@ -20,7 +21,7 @@ export function MorePanel() {
   if (wanted === null) return null;
   return (
     <div class="heads" ref={panel}>
-      {!isGeneric.value && <Heads />}
+      {!isGeneric.value && !usesSheet(job.value) && <Heads />}
       <div class="field-row">
         <QuantityField of="rating.blowerPower" />
         <QuantityField of="blower.power" />

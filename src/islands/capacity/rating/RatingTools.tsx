@@ -1,5 +1,6 @@
 import { useRef } from 'preact/hooks';
 import type { ChoiceKey } from '~/job/types.ts';
+import { usesSheet } from '~/job/usesSheet.ts';
 import { figureWords } from '~/words/en/figures.ts';
 import { edit, interpreted, job } from '../../store.ts';
 import { isGeneric, readyGrid } from '../cells.ts';
@@ -9,9 +10,10 @@ import { hold, photo } from './photo.ts';
 /** The keys at the foot of step 5. */
 export function RatingTools() {
   const generic = isGeneric.value;
+  const sheet = usesSheet(job.value);
   return (
     <>
-      {!generic && readyGrid.value && <TableKeys />}
+      {!generic && !sheet && readyGrid.value && <TableKeys />}
       <button
         type="button"
         class="plain-button"
@@ -69,11 +71,11 @@ function Switch({
 /** How far from the block's own airflow a second block serves better than the published flow curve. Our choice. */
 const farFromBlock = 0.03;
 
-/** Whether the airflow of the test is another one than that of the block. */
+/** Whether the airflow of the test is another one than that of the block, or may be. */
 function betweenBlocks(): boolean {
   const measured = interpreted.value.test.airflow.volumeFlow;
   const block = readyGrid.value?.airflows[0];
-  if (measured === null || block?.state !== 'read') return false;
+  if (measured === null || block?.state !== 'read') return true;
   return Math.abs(measured / block.si - 1) > farFromBlock;
 }
 
