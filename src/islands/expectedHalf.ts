@@ -2,4 +2,3 @@
 export { assess } from '~/calc/assess.ts';
 export { ratingGrid } from '~/job/ratingGrid.ts';
 export { toTest } from '~/job/toTest.ts';
-export { cellParts } from './capacity/cellProblem.ts';

@@ -195,7 +195,9 @@ test('with the certified capacity alone the share comes as an estimate wherever 
     .poll(() => page.locator('.answer-plain').innerText().then(plain))
     .toMatch(/^An estimate: .* differ by \d+ % either way/);
   expect(plain(await page.locator('#answer .ledger').first().innerText())).toMatch(/an estimate within \d+ %/);
-  expect(plain(await rating(page).innerText())).toMatch(/it should make \d\d,\d00 Btu\/h\. An estimate/);
+  await expect
+    .poll(() => rating(page).innerText().then(plain))
+    .toMatch(/it should make \d\d,\d00 Btu\/h\. An estimate/);
   await keptText(page, '35000');
   await page.reload();
   await ready(page);

@@ -14,7 +14,8 @@ import { problemParts, readOf, shownText, shownUnit, typing } from '../fields.ts
 import type { BarWords } from '../SheetBar.tsx';
 import { sheetSteps } from '../sheetSteps.ts';
 import { capacityText, clock, percent } from '../show.ts';
-import { assessment, expectedHalf, interpreted, job, source } from '../store.ts';
+import { assessment, interpreted, job, source } from '../store.ts';
+import { cellParts } from './cellProblem.ts';
 import { cellCount, isGeneric, readyGrid } from './cells.ts';
 import { estimateBand } from './estimate.ts';
 import { stopReason } from './remarks.ts';
@@ -108,13 +109,12 @@ const firstProblem = computed(() => {
         small: problemInBar(problemParts(name), code),
         field: `field-${name}`,
       };
-    const half = expectedHalf.value;
     const here = readyGrid.value;
     const cell = here?.cells.find((one) => one.key === key);
-    if (half && here && cell && typing.value !== `cell-${key}`)
+    if (here && cell && typing.value !== `cell-${key}`)
       return {
         name: quantityWords[`rating.${cell.quantity}`].inSentence,
-        small: problemInBar(half.cellParts(cell, here), code),
+        small: problemInBar(cellParts(cell, here), code),
         field: `cell-${key}`,
       };
   }

@@ -4,7 +4,7 @@ import { quantityWords } from '~/words/en/quantities.ts';
 import { ChoiceField } from '../../ChoiceField.tsx';
 import { QuantityField } from '../../QuantityField.tsx';
 import { job } from '../../store.ts';
-import { isGeneric, readyGrid } from '../cells.ts';
+import { grid, isGeneric, readyGrid } from '../cells.ts';
 import { isEqual } from './isEqual.ts';
 import { more } from './more.ts';
 import { SeriesField } from './SeriesField.tsx';
@@ -14,10 +14,15 @@ export function MorePanel() {
   const panel = useRef<HTMLDivElement>(null);
   const wanted = more.value;
   useEffect(() => {
-    if (wanted === null) return;
+    if (wanted === null || wanted === 'quiet') return;
     const own = wanted === 'any' ? null : document.getElementById(`field-${wanted}`);
     (own ?? panel.current?.querySelector('input'))?.focus();
   }, [wanted]);
+  const lacking = grid.value?.state === 'waiting' && grid.value.needs.some((key) => key.startsWith('rating.'));
+  // Rows that no usual series has are asked for here; the panel then stays, so that no field goes while it is typed in.
+  useEffect(() => {
+    if (lacking && more.value === null) more.value = 'quiet';
+  }, [lacking]);
   if (wanted === null) return null;
   return (
     <div class="heads" ref={panel}>
