@@ -92,7 +92,7 @@ function headWords({ left, right, narrow, domain, rows, x }: Layout, unit: strin
   const numbers = all.flatMap((share, i) => {
     const isLast = i === all.length - 1;
     const text = `${Math.round(share * 100)}${isLast ? '\u00a0%' : ''}`;
-    const at = inside(x(share * start), text, [left - 6, right + 6]);
+    const at = inside(x(share * start), text, [left - 5, right + 5]);
     // The number before the last gives way to its unit.
     const crowded = i === all.length - 2 && x((all.at(-1) ?? 1) * start) - x(share * start) < 56;
     return crowded ? [] : [word(text, at, 24, { anchor: 'middle' })];

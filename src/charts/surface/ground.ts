@@ -87,7 +87,8 @@ function titles({ plot, system, width, height }: SurfaceFrame, { unit }: Surface
   const quiet = { weight: 'quiet' } as const;
   return [
     word(surfaceWords.wetBulb[system], 0, 12, quiet),
-    word(surfaceWords.contours(unit), width, 12, { ...quiet, anchor: 'end' }),
+    // On a very narrow page the unit alone.
+    word(width < 340 ? unit : surfaceWords.contours(unit), width, 12, { ...quiet, anchor: 'end' }),
     word(surfaceWords.outdoors[system], (plot.left + plot.right) / 2, height - 9, { ...quiet, anchor: 'middle' }),
   ];
 }

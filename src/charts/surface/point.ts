@@ -1,26 +1,17 @@
 /** What moves on a surface: the place that is read, the cell that it is read from with its figures, and what it comes to. */
-import type { RatingTable } from '../../calc/types.ts';
 import { formatNumber } from '../../job/format.ts';
 import { displayUnit, fromSi } from '../../job/units.ts';
 import { surfaceWords } from '../../words/en/expectedChart.ts';
 import { type Box, boxOf, textWidth, touch } from '../box.ts';
 import { type Point, tenth, type Word, word } from '../shapes.ts';
+import { cellOf, cellText } from './cell.ts';
 import { rectangle } from './contourLabels.ts';
 import { isOn, type SurfaceFrame, xOf, yOf } from './frame.ts';
 import { outdoorWord, tickWords, wetBulbWord } from './ground.ts';
 import type { SurfaceDrawing, SurfaceStroke } from './pens.ts';
-import { type Air, fieldOf, type Place, readTable } from './reading.ts';
-import { amountText, figureText, type SurfaceScale } from './scale.ts';
+import { type Place, type Read, readTable } from './reading.ts';
+import { amountText, type SurfaceScale } from './scale.ts';
 
-export interface Read {
-  readonly table: RatingTable;
-  readonly air: Air;
-  readonly place: Place;
-  /** The job’s own place, where another one is read; `null` where it is this one. */
-  readonly job: Place | null;
-}
-
-const figureBox = { wide: { width: 46, height: 24 }, narrow: { width: 38, height: 22 } } as const;
 /** Paper around the words of the label, px. */
 const pad = 8;
 
@@ -36,7 +27,7 @@ export function pointDrawing(
   const ticks = tickWords(frame).filter((one) => !axisWords.some((own) => near(frame, one, own)));
   if (!isOn(frame, place)) return { strokes: [], words: tickWords(frame) };
   const [x, y] = [xOf(frame, place.outdoorDryBulb), yOf(frame, place.enteringWetBulb)];
-  const cell = cellOf(frame, scale, read);
+  const cell = cellOf(frame, scale, read, taken);
   const label = labelOf(frame, scale, read, [x, y], [...taken, ...cell.boxes]);
   return {
     strokes: [
@@ -75,65 +66,6 @@ function placeWords(frame: SurfaceFrame, { outdoorDryBulb, enteringWetBulb }: Pl
 }
 
 const near = ({ letter }: SurfaceFrame, one: Word, other: Word) => touch(boxOf(one, letter), boxOf(other, letter), 4);
-
-interface Cell {
-  readonly strokes: readonly SurfaceStroke[];
-  readonly words: readonly Word[];
-  readonly boxes: readonly Box[];
-}
-
-/** The printed rows and columns around the place; figures stand at its corners where there is room for them. */
-function cellOf(frame: SurfaceFrame, scale: SurfaceScale, { table, air, place }: Read): Cell {
-  const cell = readTable(table, place, air)?.cell;
-  if (!cell) return { strokes: [], words: [], boxes: [] };
-  const ends = (axis: 'outdoorDryBulb' | 'enteringWetBulb') =>
-    [...new Set(cell[axis])].map((row) => table.axes[axis][row] as number);
-  const [columns, rows] = [ends('outdoorDryBulb'), ends('enteringWetBulb')];
-  const [xs, ys] = [columns.map((at) => xOf(frame, at)), rows.map((at) => yOf(frame, at))];
-  const [left, right, low, high] = [xs[0]!, xs.at(-1)!, ys[0]!, ys.at(-1)!];
-  const outline: SurfaceStroke = {
-    pen: 'line-cell',
-    d: `M${tenth(left)} ${tenth(low)}H${tenth(right)}V${tenth(high)}H${tenth(left)}Z`,
-  };
-  const least = figureBox[frame.narrow ? 'narrow' : 'wide'];
-  const roomy =
-    (columns.length < 2 || right - left > least.width + 12) && (rows.length < 2 || low - high > least.height + 10);
-  if (!roomy) return { strokes: [outline], words: [], boxes: [] };
-  const field = fieldOf(table, scale.quantity, air);
-  const words = rows.flatMap((enteringWetBulb, j) =>
-    columns.flatMap((outdoorDryBulb, i) => {
-      const si = field({ outdoorDryBulb, enteringWetBulb });
-      return Number.isNaN(si)
-        ? []
-        : [word(figureText(scale, si), xs[i]!, ys[j]!, { anchor: 'middle', weight: 'strong' })];
-    }),
-  );
-  const boxes = words.map(({ x, y, text }) => ({
-    x,
-    y,
-    width: Math.max(least.width, textWidth(text, frame.letter) + 8),
-    height: least.height,
-    angle: 0,
-  }));
-  const frames = boxes
-    .map(({ x, y, width, height }) => rectangle(x - width / 2, y - height / 2, width, height))
-    .join('');
-  // Figures that the table prints stand in a frame, as typed; those that are worked out from it do not.
-  const pen = isPrinted(table, scale, air) ? 'outline blank' : 'blank';
-  return { strokes: [outline, { pen, d: frames }], words, boxes };
-}
-
-/** Whether the figures at the rows are those of the table, and not read between its airflows or moved to another dry bulb. */
-export function isPrinted(
-  { axes }: RatingTable,
-  { quantity }: SurfaceScale,
-  { dryAirFlow, enteringDryBulb }: Air,
-): boolean {
-  const on = (rows: readonly number[], at: number | undefined) =>
-    rows.length === 0 || at === undefined || rows.some((row) => Math.abs(row / at - 1) < 1e-6);
-  const ofDryBulb = quantity === 'sensible' || quantity === 'ratio' || axes.enteringDryBulb.length > 1;
-  return on(axes.dryAirFlow, dryAirFlow) && (!ofDryBulb || on(axes.enteringDryBulb, enteringDryBulb));
-}
 
 /** What the place comes to, beside it, with a leader. */
 function labelOf(
@@ -198,12 +130,6 @@ const hairs = ({ plot }: SurfaceFrame, [x, y]: Point): readonly Box[] => [
   { x: (plot.left + x) / 2, y, width: x - plot.left, height: 2, angle: 0 },
   { x, y: (plot.bottom + y) / 2, width: 2, height: plot.bottom - y, angle: 0 },
 ];
-
-/** How many figures a reading lies between. */
-export function cellText(cell: Readonly<Record<string, readonly [number, number] | undefined>>): string {
-  const figures = Object.values(cell).reduce((count, rows) => (rows && rows[0] !== rows[1] ? 2 * count : count), 1);
-  return surfaceWords.cell[figures as keyof typeof surfaceWords.cell] ?? surfaceWords.cellMany;
-}
 
 const disc = ([x, y]: Point, r: number) =>
   `M${tenth(x - r)} ${tenth(y)}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0Z`;

@@ -20,6 +20,15 @@ export interface Air {
   readonly enteringDryBulb?: number;
 }
 
+/** A place of a table that is read. */
+export interface Read {
+  readonly table: RatingTable;
+  readonly air: Air;
+  readonly place: Place;
+  /** The job’s own place, where another one is read; `null` where it is this one. */
+  readonly job: Place | null;
+}
+
 export type TableReading = Readonly<Record<SurfaceQuantity, number | null>> & Pick<Rated, 'cell' | 'outside'>;
 
 /** Every figure that a table gives at a place, also beyond its ends; `null` where it has a hole or cannot be read. */

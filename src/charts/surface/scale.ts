@@ -46,8 +46,9 @@ export function amountText({ quantity, system, factor, decimals, unit }: Surface
 
 /** A change of a figure, to a digit more than the figure itself: 190 Btu/h. */
 export function changeText({ quantity, system, factor, decimals, unit }: SurfaceScale, si: number): string {
-  if ((quantity === 'total' || quantity === 'sensible') && system === 'ip') {
-    return withUnit(formatNumber(10 * Math.round((si / factor) * 100), 0), 'btuh');
+  if (quantity === 'total' || quantity === 'sensible') {
+    const text = system === 'ip' ? formatNumber(10 * Math.round((si / factor) * 100), 0) : formatNumber(si / factor, 2);
+    return withUnit(text, displayUnit.power[system]);
   }
   return `${formatNumber(si / factor, decimals + 1)}\u00a0${unit}`;
 }

@@ -4,7 +4,7 @@ import { formatNumber } from '../../job/format.ts';
 import type { System } from '../../job/types.ts';
 import { displayUnit, fromSi } from '../../job/units.ts';
 import { sliceWords, surfaceWords } from '../../words/en/expectedChart.ts';
-import { type Box, boxOf, touch } from '../box.ts';
+import { type Box, boxOf, inside, touch } from '../box.ts';
 import { block, placing } from '../placing.ts';
 import { linear } from '../scale.ts';
 import { type Paper, type Point, pathOf, tenth, type Word, word } from '../shapes.ts';
@@ -82,7 +82,11 @@ export function sliceDrawing(options: SliceOptions): SurfaceDrawing & Paper {
   const known = !Number.isNaN(here) && at >= frame.range[0] && at <= frame.range[1];
   const own = known ? [ownWord(frame, options.system, at)] : [];
   const ticks = frame.ticks.map((tick) => word(tick.text, frame.x(tick.at), plot.bottom + 18, { anchor: 'middle' }));
-  const shown = ticks.filter((one) => !own.some((other) => touch(boxOf(one, letter), boxOf(other, letter), 4)));
+  const shown = ticks.filter(
+    (one) =>
+      inside(boxOf(one, letter), frame.width, frame.height) &&
+      !own.some((other) => touch(boxOf(one, letter), boxOf(other, letter), 4)),
+  );
   const line = lineOf(frame, rows, field);
   const marks = options.measured && known ? measuredMarks(frame, x, options.measured) : noMarks;
   const labels = known ? labelsOf(frame, options, [x, y], here, [...line.boxes, ...marks.boxes]) : [];

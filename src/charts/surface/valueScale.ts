@@ -85,11 +85,14 @@ function numbers({ values, texts }: Levels, x: (si: number) => number, foot: num
   );
 }
 
-/** Words beside an upright mark, on the side that has the room for them. */
+/** Words beside an upright mark, on the side that is wished for or has the room; on a very narrow page over the mark. */
 function beside(x: number, y: number, text: string, width: number, rightFirst: boolean): Word {
-  const wide = textWidth(text, letter) + 8;
-  const right = rightFirst ? x + wide < width : x - wide < 0;
-  return word(text, right ? x + 7 : x - 7, y, { anchor: right ? 'start' : 'end', clear: true, weight: 'strong' });
+  const wide = textWidth(text, letter);
+  const [right, left] = [x + 7, x - 7 - wide];
+  const [first, second] = rightFirst ? [right, left] : [left, right];
+  const fits = [first, second].find((start) => start >= 0 && start + wide <= width);
+  const start = fits ?? Math.min(Math.max(0, first), Math.max(0, width - wide));
+  return word(text, start, y, { clear: true, weight: 'strong' });
 }
 
 function measuredStrokes(x: (si: number) => number, { value, range }: Measured, y: number): SurfaceStroke[] {

@@ -6,13 +6,13 @@ import { LateFold } from '../LateFold.tsx';
 import { lazy } from '../lazy.tsx';
 import { capacity, percent } from '../show.ts';
 import { assessment, interpreted } from '../store.ts';
+import { CapacityBlock } from './CapacityBlock.tsx';
 import { CoolingAndDrying } from './CoolingAndDrying.tsx';
 import { estimateBand } from './estimate.ts';
 import { Folds } from './Folds.tsx';
 import { HangTogether } from './HangTogether.tsx';
 import { isDesk, workingAsked } from './model.ts';
 import { nextStep } from './nextStep.ts';
-import { SheetBlock } from './SheetBlock.tsx';
 
 const AirChart = lazy(() => import('./AirChart.tsx').then((module) => module.AirChart));
 
@@ -43,7 +43,7 @@ export function Results() {
           <AirChart />
         </LateFold>
       )}
-      {isDesk.value && <SheetBlock />}
+      {isDesk.value && <CapacityBlock />}
     </>
   );
 }

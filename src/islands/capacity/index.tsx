@@ -19,7 +19,7 @@ const AskCopy = lazy(() => import('../AskCopy.tsx').then((module) => module.AskC
 const Notices = lazy(() => import('../Notices.tsx').then((module) => module.Notices));
 const Identity = lazy(() => import('./Identity.tsx').then((module) => module.Identity));
 const Margin = lazy(() => import('./late.ts').then((late) => late.Margin));
-const SheetBlock = lazy(() => import('./late.ts').then((late) => late.SheetBlock));
+const CapacityBlock = lazy(() => import('./late.ts').then((late) => late.CapacityBlock));
 
 /** The capacity sheet: six steps, the answer, what stands behind it, and the bar that is always in view. */
 export function CapacitySheet() {
@@ -42,7 +42,7 @@ export function CapacitySheet() {
       </div>
       <Answer />
       {measured && <Margin />}
-      {measured && !isDesk.value && <SheetBlock />}
+      {measured && !isDesk.value && <CapacityBlock />}
       <SheetBar sheet={capacitySteps} says={bar.value} />
       {refused.value && <AskCopy />}
     </div>

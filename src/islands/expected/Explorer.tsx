@@ -12,6 +12,7 @@ import { SlicesBeside } from './Slices.tsx';
 import { followPage, isPhone } from './view.ts';
 import { Worth } from './Worth.tsx';
 
+const Block = lazy(() => import('./Block.tsx').then((module) => module.Block));
 const Derating = lazy(() => import('./derating/Derating.tsx').then((module) => module.Derating));
 
 export { shown } from './model.ts';
@@ -37,6 +38,7 @@ export function Explorer() {
       <section class="folds">
         <SurfaceTable />
       </section>
+      <Block />
     </div>
   );
 }

@@ -23,6 +23,7 @@ export function Figure() {
         {flow === undefined ? '' : surfaceSay.at(flowText(flow))}
       </figcaption>
       <div ref={box}>{surface ? <Surface /> : <Slices stacked width={Math.min(width, 560)} />}</div>
+      {surface && <p class="hint">{surfaceSay.hint}</p>}
       {isPhone.value && isSurface.value && (
         <p class="tools">
           <button

@@ -1,5 +1,5 @@
 import { Shapes } from '~/charts/Shapes.tsx';
-import { cellText } from '~/charts/surface/point.ts';
+import { cellText } from '~/charts/surface/cell.ts';
 import { surfaceQuantities } from '~/charts/surface/reading.ts';
 import { valueScale } from '~/charts/surface/valueScale.ts';
 import { Ledger } from '~/parts/Ledger.tsx';

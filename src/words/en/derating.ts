@@ -21,7 +21,6 @@ export const derating = {
   triedTotal: (share: string) => `tried out, ${share}`,
   measured: (share: string) => `measured, ${share}`,
   stepsTitle: 'The steps, one by one',
-  unit: 'Unit',
   leftOut: 'left out',
   doesNotApply: 'does not apply',
   noChange: 'no change',
@@ -31,7 +30,6 @@ export const derating = {
   band: (low: string, high: string) =>
     `Sources differ on how much this step takes: after it the figure lies between ${low} and ${high}.`,
   outside: 'Outside the table: carried on in the line of its last cell, an estimate.',
-  after: (amount: string) => `after it ${amount}`,
 } as const;
 
 type Steps<T> = Readonly<Record<DerateCause, T>>;

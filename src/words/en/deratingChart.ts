@@ -1,4 +1,4 @@
 /** Words on the ledger of steps from the nameplate to the expectation. */
 export const ledgerChart = {
-  unit: (unit: string) => `${unit}, and per cent of the first figure`,
+  unit: (unit: string) => `${unit}, and % of the first figure`,
 } as const;

@@ -90,18 +90,11 @@ export const tryWords = {
   noDryBulb: 'The dry bulb acts on the sensible capacity only, and this table has none.',
 } as const;
 
-export const summaryWords = {
-  at: (quantity: string, amount: string, outdoors: string, wetBulb: string) =>
-    `${quantity}: ${amount} at ${outdoors} outdoors and ${wetBulb} entering wet bulb`,
-  cell: (count: string) => count,
-  range: (low: string, high: string) => `Over the whole table it lies between ${low} and ${high}.`,
-  should: (amount: string) => `After every step this system should make ${amount}.`,
-  measured: (amount: string) => `It makes ${amount}, measured.`,
-} as const;
-
 export const tableFold = {
   fold: 'The surface as a table',
   caption: (quantity: string, unit: string, air: string) => `${quantity}, ${unit}, ${air}`,
   corner: 'Wet bulb, outdoors',
   hole: 'no figure',
 } as const;
+
+export const expectedBlock = { sheet: 'What it should make', method: 'maker’s table, in steps' } as const;

@@ -12,7 +12,6 @@ export const surfaceWords = {
   wetBulb: { ip: 'entering wet bulb, °F', si: 'entering wet bulb, °C' },
   contours: (unit: string) => `contours: ${unit}`,
   outside: 'not in the table',
-  hole: 'no figure',
   tried: (amount: string) => `tried out, ${amount}`,
   jobHere: (amount: string) => `here and now, ${amount}`,
   cell: { 1: 'on a printed figure', 2: 'between two figures', 4: 'between four figures', 8: 'between eight figures' },

@@ -6,7 +6,7 @@ import { changeText, fineText } from '../../fine.ts';
 import { system } from '../../jobStore.ts';
 import { capacityText, inUnitOf, joined } from '../../show.ts';
 import { useWidth } from '../../useWidth.ts';
-import { isMoved, isOutside, measured, nominal, ownTotal, putBack, total } from './model.ts';
+import { inputs, isMoved, isOutside, measured, nominal, ownTotal, putBack, total } from './model.ts';
 import { rowsOf, share, unitName } from './rows.ts';
 import { StepList } from './StepList.tsx';
 
@@ -51,7 +51,8 @@ const nominalText = (watts: number) =>
   joined(inUnitOf(watts, system.value === 'ip' ? 'btuh' : 'kw', system.value === 'ip' ? 0 : 1));
 
 function titleText(): string {
-  return nominal.value === null ? derating.plain : derating.whyNot(nominalText(nominal.value));
+  if (nominal.value !== null) return derating.whyNot(nominalText(nominal.value));
+  return inputs.value?.certified === null ? derating.fromTable : derating.plain;
 }
 
 function Picture() {

@@ -1,12 +1,12 @@
 import { TitleBlock } from '~/parts/TitleBlock.tsx';
 import { choiceWords } from '~/words/en/choices.ts';
 import { titleBlock } from '~/words/en/results.ts';
-import { amountOf } from '../fields.ts';
-import { clock, sizeText } from '../show.ts';
-import { interpreted, job, source, system } from '../store.ts';
+import { amountOf } from './fields.ts';
+import { clock, sizeText } from './show.ts';
+import { interpreted, job, source, system } from './store.ts';
 
-/** The title block: job, system, sheet; read, place, units; by, state. */
-export function SheetBlock() {
+/** The title block: job, system, sheet; read, place, units; by, state, method. */
+export function SheetBlock({ sheet, method }: { sheet: string; method: string }) {
   const { notes, chosen, entered } = job.value;
   const { test, assumed } = interpreted.value;
   const kind = chosen['equipment.kind'];
@@ -23,7 +23,7 @@ export function SheetBlock() {
           value: [size, equipment?.toLowerCase()].filter(Boolean).join(', ') || titleBlock.none,
           strong: true,
         },
-        { name: titleBlock.sheet, value: titleBlock.sheetName, strong: true },
+        { name: titleBlock.sheet, value: sheet, strong: true },
         { name: titleBlock.read, value: at ? `${day(at)}, ${clock(at)}` : titleBlock.notRead },
         {
           name: titleBlock.place,
@@ -35,7 +35,7 @@ export function SheetBlock() {
           name: titleBlock.state,
           value: source.value === 'demo' || invented ? titleBlock.demo : titleBlock.open(assumed.length),
         },
-        { name: titleBlock.method, value: titleBlock.methodName },
+        { name: titleBlock.method, value: method },
       ]}
     />
   );
