@@ -15,7 +15,7 @@ const files = {
   base: [
     'node_modules/{preact,@preact}/**',
     'src/calc/{atmosphere,constants,errors,limits,lineSetLimits,outcome,trace,units}.ts',
-    'src/job/{choices,edit,entered,format,newId,notes,number,quantities,read,readings,tables,units}.ts',
+    'src/job/{choices,edit,entered,format,lineSet,newId,notes,number,quantities,read,readings,tables,units}.ts',
     'src/islands/{jobStore,keep,lazy,opening,show,untouched,JobLine,LateFold}.{ts,tsx}',
     'src/parts/{Step,Mark,href}.{ts,tsx}',
     'src/words/en/jobLine.ts',
@@ -41,7 +41,6 @@ const files = {
     'src/islands/{fields,early,travel,startSheet,sheetSteps,SheetStep,SheetBar,OpenAll}.{ts,tsx}',
     'src/islands/{QuantityField,ChoiceField,NoteField}.tsx',
     'src/parts/{Field,TextField,Select,Echo,AnswerBar,Choices,Caution}.tsx',
-    'src/job/lineSet.ts',
     'src/words/en/{choices,echoes,parts,problems,quantities,sheet,units}.ts',
   ],
   /** Lines of refrigerant: their own sheet, and the expectation when there are any. */

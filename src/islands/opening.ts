@@ -81,4 +81,4 @@ function take(own: Job): void {
   forgetQuery();
 }
 
-const forgetQuery = () => history.replaceState(null, '', location.pathname);
+const forgetQuery = () => history.replaceState(null, '', location.pathname + location.hash);

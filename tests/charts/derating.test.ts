@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { boxOf, inside, touch } from '../../src/charts/box.ts';
 import { layoutOf, letter } from '../../src/charts/derating/layout.ts';
 import { type LedgerProps, ledgerDrawing } from '../../src/charts/derating/ledger.ts';
+import { asText, drawnAsBefore } from './picture.ts';
 
 const names = [
   'On the nameplate',
@@ -71,7 +72,10 @@ describe('the ledger of steps', () => {
         (factors, width, share) => {
           const values = [36000];
           for (const one of factors) values.push(values.at(-1)! * one);
-          expect(faults(ledger(values, width, share * values.at(-1)!))).toEqual([]);
+          const props = ledger(values, width, share * values.at(-1)!);
+          expect(faults(props)).toEqual([]);
+          const texts = ledgerDrawing(props).words.map(({ text }) => text);
+          expect(texts).toEqual(expect.arrayContaining([props.should, props.measured!.text]));
         },
       ),
       { numRuns: 300 },
@@ -98,5 +102,13 @@ describe('the ledger of steps', () => {
     const props = ledger(example, 840);
     const rows = props.rows.map((row, i) => ({ ...row, tried: i === 5 }));
     expect(ledgerDrawing({ ...props, rows }).strokes.filter(({ pen }) => pen === 'aim')).toHaveLength(1);
+  });
+
+  test.each([
+    ['ledger-wide', 840],
+    ['ledger-narrow', 358],
+  ] as const)('is drawn as it was: %s', (name, width) => {
+    const drawn = ledgerDrawing(ledger(example, width));
+    drawnAsBefore(name, asText(drawn, drawn));
   });
 });

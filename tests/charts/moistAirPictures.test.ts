@@ -1,5 +1,3 @@
-import { existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { standardPressure } from '../../src/calc/index.ts';
 import { allFamilies, chartLines, firstFamilies } from '../../src/charts/moistAir/families.ts';
@@ -9,8 +7,7 @@ import { processBoxes, processDrawing } from '../../src/charts/moistAir/processD
 import { processWords } from '../../src/charts/moistAir/processWords.ts';
 import { standalone } from '../../src/charts/moistAir/standalone.ts';
 import { cooling } from './moistAirSupport.ts';
-
-const folder = fileURLToPath(new URL('./pictures/', import.meta.url));
+import { drawnAsBefore } from './picture.ts';
 
 function blank(system: 'ip' | 'si', pressure: number, title: string): string {
   const frame = chartFrame({ system, pressure, width: 1440 });
@@ -37,19 +34,8 @@ const pictures: Readonly<Record<string, () => string>> = {
 };
 
 describe('the picture itself', () => {
-  /** A changed picture is kept beside the old one, for the eye: move it over the old one if it is what was meant. */
   test.each(Object.keys(pictures))('%s is drawn as it was', (name) => {
-    const file = `${folder}${name}.svg`;
-    const changed = `${folder}${name}.changed.svg`;
-    const drawn = pictures[name]!();
-    if (!existsSync(file)) {
-      expect(process.env['CI'], `the picture ${name}.svg is missing`).toBeFalsy();
-      writeFileSync(file, drawn);
-    }
-    const same = readFileSync(file, 'utf8') === drawn;
-    if (same) rmSync(changed, { force: true });
-    else writeFileSync(changed, drawn);
-    expect(same, `${name}.svg has changed: look at ${name}.changed.svg`).toBe(true);
+    drawnAsBefore(name, pictures[name]!());
   });
 });
 

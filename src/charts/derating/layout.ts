@@ -69,7 +69,7 @@ export function layoutOf({ rows, width, measured, range }: LedgerProps): Layout 
   });
   return {
     width,
-    height: top + (measured === null ? 46 : 64),
+    height: top + (measured === null ? 46 : 68),
     narrow,
     rows: placed,
     left,

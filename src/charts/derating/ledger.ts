@@ -160,7 +160,7 @@ function footDrawing(layout: Layout, { measured, range, should }: LedgerProps): 
   const taken: Box[] = [];
   const put = (at: number, text: string, first: 'start' | 'end'): Word[] => {
     const both = first === 'start' ? (['start', 'end'] as const) : (['end', 'start'] as const);
-    const spots = [34, 34 + 18].flatMap((y) =>
+    const spots = [34, 34 + 21].flatMap((y) =>
       both.map((anchor) => word(text, at + (anchor === 'start' ? -8 : 8), foot + y, { anchor })),
     );
     const free = spots.find((one) => fits(layout, one) && !taken.some((box) => touch(box, boxOf(one, letter), 6)));

@@ -36,7 +36,7 @@ export interface Bands {
 
 /** How many parts each cell is sampled in: fewer while a hand moves. */
 export type Detail = 'quick' | 'fine';
-const samplesAcross: Readonly<Record<Detail, number>> = { quick: 12, fine: 32 };
+const samplesAcross: Readonly<Record<Detail, number>> = { quick: 8, fine: 32 };
 
 export function sampled(frame: SurfaceFrame, field: (place: Place) => number, detail: Detail): Samples {
   const across = between(frame.rows.outdoor, samplesAcross[detail]);

@@ -46,14 +46,20 @@ export function readTable(table: RatingTable, place: Place, air: Air): TableRead
 
 /** One figure of a table as a function of the place, for a surface; `NaN` where there is none. */
 export function fieldOf(table: RatingTable, quantity: SurfaceQuantity, air: Air): (place: Place) => number {
+  const own = ownBlower(table);
   if (quantity === 'total') {
-    const own = ownBlower(table);
     return (place) => orNaN(() => expectedTotal(table, { ...place, ...air, beyond: 'extend' }, own));
   }
   if (quantity === 'power') {
     return (place) => orNaN(() => rated(table, conditionsAt(place, air), { beyond: 'extend' }).power ?? Number.NaN);
   }
-  return (place) => readTable(table, place, air)?.[quantity] ?? Number.NaN;
+  if (quantity === 'efficiency') return (place) => readTable(table, place, air)?.efficiency ?? Number.NaN;
+  return (place) =>
+    orNaN(() => {
+      const { total, sensible } = expectedCapacity(table, { ...place, ...air, beyond: 'extend' }, own);
+      if (sensible === null) return Number.NaN;
+      return quantity === 'sensible' ? sensible : Math.min(1, sensible / total);
+    });
 }
 
 /** The quantities that a table has figures for somewhere, at some air. */

@@ -14,8 +14,9 @@ import { StepList } from './StepList.tsx';
 export function Derating() {
   const section = useRef<HTMLElement>(null);
   useEffect(() => {
-    // The section was not there yet when the page was asked for it.
-    if (location.hash === '#why-not') section.current?.scrollIntoView();
+    // The section was not there yet when the page was asked for it, and what stands above it is drawn in the next frame.
+    if (location.hash !== '#why-not') return;
+    requestAnimationFrame(() => requestAnimationFrame(() => section.current?.scrollIntoView()));
   }, []);
   const [now, was] = [total.value, ownTotal.value];
   if (now === null || was === null) return null;
