@@ -1,16 +1,12 @@
 import { useState } from 'preact/hooks';
-import { sourceLabels } from '~/calc/sourceLabels.ts';
 import type { Derate, DerateCause } from '~/calc/types.ts';
-import { derating, stepRests, stepSays } from '~/words/en/derating.ts';
-import { changeText, fineText } from '../../fine.ts';
+import { derating } from '~/words/en/derating.ts';
+import { changeText } from '../../fine.ts';
 import { lazy } from '../../lazy.tsx';
-import { derates, out, putIn } from './model.ts';
+import { derates } from './model.ts';
 import { nameOf, restOf } from './rows.ts';
-import { StepSliders } from './StepSliders.tsx';
 
-const StepWorking = lazy<{ cause: DerateCause }>(() =>
-  import('./StepWorking.tsx').then((module) => module.StepWorking),
-);
+const StepBody = lazy<{ cause: DerateCause }>(() => import('./StepBody.tsx').then((module) => module.StepBody));
 
 /** The steps one by one: what each is, what it is worth, where it comes from, and what else might stand there. */
 export function StepList() {
@@ -44,35 +40,7 @@ function StepFold({ derate, number }: { derate: Derate; number: number }) {
         </span>
         <span class="derating-worth">{worth}</span>
       </summary>
-      {seen && <StepBody derate={derate} />}
+      {seen && <StepBody cause={derate.cause} />}
     </details>
-  );
-}
-
-function StepBody({ derate }: { derate: Derate }) {
-  const { cause, applies, after, band, source } = derate;
-  const [asked, ask] = useState(false);
-  const isOut = out.value.has(cause);
-  const rests = !applies && !isOut;
-  return (
-    <div class="derating-body">
-      <p>{stepSays[cause]}</p>
-      {rests && <p class="quiet">{stepRests[cause]}</p>}
-      {band > 0 && <p class="quiet">{derating.band(fineText(after * (1 - band)), fineText(after * (1 + band)))}</p>}
-      <label class="switch">
-        <input type="checkbox" checked={!isOut} onChange={(event) => putIn(cause, event.currentTarget.checked)} />
-        <span>{derating.counts}</span>
-      </label>
-      <StepSliders cause={cause} />
-      <p class="note quiet">
-        {derating.source} {sourceLabels[source]}
-      </p>
-      {cause !== 'certified' && (
-        <details class="fold" onToggle={(event) => event.currentTarget.open && ask(true)}>
-          <summary>{derating.working}</summary>
-          {asked && <StepWorking cause={cause} />}
-        </details>
-      )}
-    </div>
   );
 }

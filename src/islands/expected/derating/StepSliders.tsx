@@ -2,7 +2,7 @@ import { standardPressure } from '~/calc/atmosphere.ts';
 import type { DerateCause } from '~/calc/types.ts';
 import type { QuantityKey, System } from '~/job/types.ts';
 import { toSi } from '~/job/units.ts';
-import { stepSliders } from '~/words/en/derating.ts';
+import { stepSliders } from '~/words/en/deratingSteps.ts';
 import { system } from '../../jobStore.ts';
 import { SlideField } from '../../SlideField.tsx';
 import { table } from '../model.ts';
