@@ -43,6 +43,8 @@ const files = {
     'src/parts/{Field,TextField,Select,Echo,AnswerBar,Choices,Caution}.tsx',
     'src/words/en/{choices,echoes,parts,problems,quantities,sheet,units}.ts',
   ],
+  /** The lines that a job describes: their own sheet, and every test. */
+  linesOfJob: ['src/job/lineSet.ts'],
   /** Lines of refrigerant: their own sheet, and the expectation when there are any. */
   lines: [
     'src/calc/{lineSet,lineSetFactor,lineSetTrace,liquidLine,vaporLine,pipeDrop,refrigerant*,smoothCurve,tubes}.ts',
