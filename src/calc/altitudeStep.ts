@@ -1,6 +1,6 @@
 import { flowFactor } from './airflowStep.ts';
 import { standardPressureAtSeaLevel } from './constants.ts';
-import { figureAt, locate, type Place } from './rated.ts';
+import { figureAt, locate } from './rated.ts';
 import type { SourceKey } from './sources.ts';
 import type { RatingConditions, RatingTable } from './types.ts';
 
@@ -21,9 +21,9 @@ export interface AltitudeStep {
 const outdoorCoil = { loss: 0.02, thinner: 0.168 } as const;
 
 export interface AltitudeArguments {
-  /** The conditions, and their place in the table at the airflow as if at sea level. */
+  /** The conditions, and the total printed for them at the airflow as if at sea level, W. */
   readonly read: RatingConditions;
-  readonly place: Place;
+  readonly printed: number;
   readonly dryAirFlow: number | undefined;
   readonly seaLevelFlow: number | undefined;
   readonly pressure: number;
@@ -35,7 +35,7 @@ export interface AltitudeArguments {
  * where the table states no airflow. Below its lowest airflow a table runs on in the line of its last cell.
  */
 export function altitudeStep(table: RatingTable, args: AltitudeArguments): AltitudeStep {
-  const { read, place, dryAirFlow, seaLevelFlow, pressure } = args;
+  const { read, printed, dryAirFlow, seaLevelFlow, pressure } = args;
   const share = pressure / standardPressureAtSeaLevel;
   const source = 'outdoorCoilAltitude';
   if (share === 1) return { ratio: 1, band: 0, applies: false, source };
@@ -45,7 +45,6 @@ export function altitudeStep(table: RatingTable, args: AltitudeArguments): Altit
     const ratio = flowFactor(table, dryAirFlow).total / flowFactor(table, seaLevelFlow).total;
     return { ratio, band, applies: true, source };
   }
-  const start = figureAt(table.total, place);
   const end = figureAt(table.total, locate(table, read, read.enteringWetBulb, dryAirFlow));
-  return { ratio: start === null || end === null ? 1 : end / start, band, applies: true, source };
+  return { ratio: end === null ? 1 : end / printed, band, applies: true, source };
 }

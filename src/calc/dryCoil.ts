@@ -1,7 +1,7 @@
 import { bypassAtFlow, coilAir, ratedApparatus } from './coilModel.ts';
 import { heatDryAir, standardPressureAtSeaLevel } from './constants.ts';
 import { dryOutOn, drySurface } from './dryOut.ts';
-import { figureAt, figureOnLow, locate, type Place } from './rated.ts';
+import { figureAt, locate, type Place } from './rated.ts';
 import { axisOrder, usableSensible } from './tableCheck.ts';
 import type { CoilHere, RatingConditions, RatingTable } from './types.ts';
 import { wetBulbAt } from './wetBulb.ts';
@@ -66,7 +66,7 @@ interface Printed {
  * What the dry bulb makes of the total. Printed totals hold for the dry bulb of the table; where its rows are dry, or the air
  * here is so dry that the coil is, the total moves with the dry bulb: a dry coil makes what it makes at the wet bulb at which
  * it turns dry, whatever the wet bulb (EnergyPlus Engineering Reference). `null` where the coil is wet beyond doubt, unless
- * `always` is asked for, and where the table does not say for which dry bulb and airflow its sensible capacities stand.
+ * `always` is asked for (without it the coil of a wet one is not looked for either), and where the table does not say for which dry bulb and airflow its sensible capacities stand.
  */
 export function dryCoil(table: RatingTable, args: DryCoilArguments, always: boolean): DryCoil | null {
   const { read, total, inside, match, dryAirFlow } = args;
@@ -79,7 +79,8 @@ export function dryCoil(table: RatingTable, args: DryCoilArguments, always: bool
   const own = coil.dry === null ? null : ownTurning(coil, coil.dry, args);
   const printed = (at: number) => wetTotal(table, args, coil, own, at) ?? total;
   const grossAt = (at: number) => (printed(at) * match + inside) * args.scale;
-  const dryOutWetBulb = dryOutOn(grossAt, { dryBulb, dryAirFlow, bypassFactor, pressure: args.pressure }, wetBulb);
+  const here = { dryBulb, dryAirFlow, bypassFactor, pressure: args.pressure };
+  const dryOutWetBulb = dryOutOn(grossAt, here, wetBulb, !always);
   if (dryOutWetBulb === null) return null;
   const effective = Math.max(wetBulb, dryOutWetBulb);
   const smeared = own !== null && wetBulb >= first;
@@ -104,8 +105,8 @@ function isWet(table: RatingTable, { read, place, total, inside, dryAirFlow }: D
   const faster = flows.length === 1 ? Math.max(1, dryAirFlow / (flows[0] as number)) : 1;
   if ((sensible + inside + more) * faster >= surelyWet * (total + inside)) return false;
   if (sensible < wetRow * total) return true;
-  const low = figureOnLow(column as readonly (number | null)[], place, wetBulbAxis);
-  const lowTotal = figureOnLow(table.total, place, wetBulbAxis);
+  const low = figureAt(column as readonly (number | null)[], place, wetBulbAxis);
+  const lowTotal = figureAt(table.total, place, wetBulbAxis);
   return low !== null && lowTotal !== null && low < dryShare * lowTotal;
 }
 

@@ -4,7 +4,7 @@ import { limits } from './limits.ts';
 import { saturatedRatio } from './saturatedAir.ts';
 import { amount } from './trace.ts';
 import type { Trace } from './types.ts';
-import { wetBulbAt } from './wetBulb.ts';
+import { ratioOfWetBulb, wetBulbAt } from './wetBulb.ts';
 
 /** A coil as its bypass factor, and what it is asked to do: °C, kg/s, W without blower heat, Pa. */
 export interface DryOutArguments {
@@ -60,26 +60,48 @@ export function drySurface({ dryBulb, dryAirFlow, total, bypassFactor, pressure 
 const tolerance = 1e-4;
 /** By how much the found wet bulb falls for a kelvin that it is begun higher, in an ordinary coil: where the search begins. */
 const swing = 0.2;
+/** By what share of itself the ratio of saturated air rises with a kelvin, and what evaporating cools, 1/K: about, to scale a gap. */
+const rise = 0.064;
+const evaporating = 4e-4;
 
 /**
  * The wet bulb at which a coil turns dry whose total, W, is a function of the wet bulb: `null` where it never does. Looked for
- * from `start` on by the secant method: a higher total makes for a colder surface, so that the gap falls all the way.
+ * from `start` on by the secant method: a higher total makes for a colder surface, so that the gap between the water that such a
+ * surface leaves in the air and the water that air of this wet bulb holds falls all the way. With `onlyAbove` a coil that is wet at `start`
+ * gives `start`: it turns dry there or lower, and nothing is looked for.
  */
 export function dryOutOn(
   totalAt: (wetBulb: number) => number,
   { dryBulb, dryAirFlow, bypassFactor, pressure }: Omit<DryOutArguments, 'total'>,
   start: number,
+  onlyAbove = false,
 ): number | null {
+  const contact = dryAirFlow * (1 - bypassFactor);
+  // In kelvin of wet bulb, nearly: so bent, the gap is almost a straight line. It ends where the two humidity ratios meet.
   const gapAt = (wetBulb: number) => {
-    const surface = drySurface({ dryBulb, dryAirFlow, total: totalAt(wetBulb), bypassFactor, pressure });
-    return surface ? wetBulbAt(dryBulb, surface.humidityRatio, pressure) - wetBulb : Number.NaN;
+    const humidityRatio = ratioOfWetBulb(dryBulb, wetBulb, pressure);
+    const cooler = totalAt(wetBulb) / (contact * (heatDryAir + heatVapor * humidityRatio));
+    // A table run on far below its rows may say less than nothing: no coil warms the air.
+    const surface = dryBulb - Math.max(0, cooler);
+    if (!(surface > limits.dewPoint[0])) return Number.NaN;
+    const saturated = humidityRatio + evaporating * (dryBulb - wetBulb);
+    const more = saturatedRatio(surface, pressure) - humidityRatio;
+    return Math.log(1 + (rise * more) / (rise * saturated + evaporating)) / rise;
   };
   let before = start;
   let gapBefore = gapAt(before);
+  if (onlyAbove && gapBefore <= 0) return start;
+  // A step past what is known already, as over a bend of the table, is halved; saturated air leaves no coil dry.
+  let low = gapBefore > 0 ? start : Number.NEGATIVE_INFINITY;
+  let high = gapBefore > 0 ? dryBulb : start;
   let at = before + gapBefore / (1 + swing);
-  for (let i = 0; i < 12; i++) {
+  for (let i = 0; i < 20; i++) {
+    if (at > high) at = (before + high) / 2;
+    else if (at < low) at = (before + low) / 2;
     if (Math.abs(at - before) < tolerance) return at;
     const gap = gapAt(at);
+    if (gap > 0) low = at;
+    else high = at;
     const next = at - (gap * (at - before)) / (gap - gapBefore);
     before = at;
     gapBefore = gap;

@@ -5,7 +5,7 @@ import { standardPressureAtSeaLevel } from './constants.ts';
 import { type DryCoil, dryCoil } from './dryCoil.ts';
 import { CalcError, within } from './errors.ts';
 import { limits } from './limits.ts';
-import { type Beyond, figureAt, locate, type Place } from './rated.ts';
+import { type Beyond, figureAt, highRow, locate, type Place } from './rated.ts';
 import { axisOrder, checkCapacity } from './tableCheck.ts';
 import type { Axis, Installation, LineSetFactor, RatingConditions, RatingTable } from './types.ts';
 
@@ -83,7 +83,7 @@ export function chainOf(
     flow: flowFactor(table, seaLevelFlow),
     onGross: table.axes.dryAirFlow.length === 1 && table.multipliers.airflow.length === 0,
     line: lineOf(table, installation),
-    altitude: altitudeStep(table, { read: conditions, place, dryAirFlow, seaLevelFlow, pressure }),
+    altitude: altitudeStep(table, { read: conditions, printed: total, dryAirFlow, seaLevelFlow, pressure }),
   };
   const wet = stepsFrom(total, factors);
   const { inside, match } = factors;
@@ -174,6 +174,6 @@ function holeAt(table: RatingTable, conditions: RatingConditions, place: Place):
     'enteringWetBulb',
     at,
     rows[place.low[wetBulb] as number] ?? at,
-    rows[place.high[wetBulb] as number] ?? at,
+    rows[highRow(place, wetBulb)] ?? at,
   );
 }

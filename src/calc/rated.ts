@@ -7,12 +7,11 @@ const onTheRow = 1e-9;
 
 export type Beyond = 'refuse' | 'extend';
 
-/** Where a point lies: for each axis the rows on either side and how far it is from the low one, 0 to 1 inside the table. */
+/** Where a point lies: for each axis the row below it and how far it is from that one to the next, 0 to 1 inside the table. */
 export interface Place {
   readonly low: readonly number[];
-  readonly high: readonly number[];
   readonly fraction: readonly number[];
-  /** Where the low corner stands in the list of figures, and how far on each axis the high one is from it. */
+  /** Where the low corner stands in the list of figures, and how far on each axis the high one is from it; 0 on a printed row. */
   readonly base: number;
   readonly offset: readonly number[];
   readonly outside: readonly Axis[];
@@ -50,7 +49,6 @@ export function rated(
 /** A place while it is being found. */
 interface Finding {
   readonly low: number[];
-  readonly high: number[];
   readonly fraction: number[];
   readonly offset: number[];
   base: number;
@@ -58,6 +56,7 @@ interface Finding {
 }
 
 const nowhere: readonly Axis[] = [];
+const ranges = axisOrder.map((axis) => axisRange[axis]);
 
 /**
  * The cell around a point. On a printed row both of its sides are that row, so that a hole beside it does no harm. Another wet
@@ -71,8 +70,7 @@ export function locate(
 ): Place {
   checkTable(table);
   const { outdoorDryBulb, enteringWetBulb, enteringDryBulb, dryAirFlow: flows } = table.axes;
-  const low = [0, 0, 0, 0];
-  const place = { low, high: [0, 0, 0, 0], fraction: [0, 0, 0, 0], offset: [0, 0, 0, 0], base: 0, outside: nowhere };
+  const place = { low: [0, 0, 0, 0], fraction: [0, 0, 0, 0], offset: [0, 0, 0, 0], base: 0, outside: nowhere };
   const bulbStride = Math.max(1, flows.length);
   const wetStride = bulbStride * Math.max(1, enteringDryBulb.length);
   onAxis(place, 0, outdoorDryBulb, conditions.outdoorDryBulb, wetStride * Math.max(1, enteringWetBulb.length));
@@ -85,7 +83,7 @@ export function locate(
 /** Where `at` lies among the rows of an axis whose neighbours stand `stride` apart in the list of figures. */
 function onAxis(place: Finding, i: number, rows: readonly number[], at: number | undefined, stride: number): void {
   const axis = axisOrder[i] as Axis;
-  if (at !== undefined) within(axis, at, axisRange[axis]);
+  if (at !== undefined) within(axis, at, ranges[i] as readonly [number, number]);
   const last = rows.length - 1;
   if (last < 1) return;
   if (at === undefined) throw new CalcError('missing', axis, 0, rows[0] as number, rows[last] as number);
@@ -100,41 +98,61 @@ function onAxis(place: Finding, i: number, rows: readonly number[], at: number |
   const onHigh = Math.abs(at - to) <= onTheRow;
   const low = onHigh ? upper : upper - 1;
   place.low[i] = low;
-  place.high[i] = onLow ? upper - 1 : upper;
   place.base += low * stride;
   if (onLow || onHigh) return;
   place.fraction[i] = (at - from) / (to - from);
   place.offset[i] = stride;
 }
 
-/** A column of the table at a place, linear between its corners; `null` where one of them is not printed. */
-export function figureAt(values: readonly (number | null)[], place: Place): number | null {
-  return along(values, place, 0, place.base);
+/** The row above a point on an axis, by its place in `axisOrder`: the row itself where the point stands on one. */
+export function highRow(place: Place, axis: number): number {
+  return (place.low[axis] as number) + (place.offset[axis] === 0 ? 0 : 1);
 }
 
-/** The same on the lower row of one axis, by its place in `axisOrder`. */
-export function figureOnLow(values: readonly (number | null)[], place: Place, axis: number): number | null {
-  const fraction = place.fraction.slice();
-  fraction[axis] = 0;
-  return along(values, { ...place, fraction }, 0, place.base);
-}
+/** The corners of one cell while a figure is read from them: at most two on each of four axes. */
+const corners = new Float64Array(16);
+const where = new Int32Array(16);
 
-/** The figure with the axes from `i` on still open; `at` is the corner that the earlier ones fixed. */
-function along(values: readonly (number | null)[], place: Place, i: number, at: number): number | null {
-  let axis = i;
-  while (axis < 4 && place.fraction[axis] === 0) axis++;
-  if (axis === 4) return values[at] as number | null;
-  const low = along(values, place, axis + 1, at);
-  if (low === null) return null;
-  const high = along(values, place, axis + 1, at + (place.offset[axis] as number));
-  return high === null ? null : low + (place.fraction[axis] as number) * (high - low);
+/**
+ * A column of the table at a place, linear between its corners; `null` where one of them is not printed. `onLow` is the place in
+ * `axisOrder` of an axis on which the lower row alone is read.
+ */
+export function figureAt(values: readonly (number | null)[], place: Place, onLow?: number): number | null {
+  const { fraction, offset } = place;
+  let size = 1;
+  where[0] = place.base;
+  for (let axis = 0; axis < 4; axis++) {
+    if (fraction[axis] === 0 || axis === onLow) continue;
+    const apart = offset[axis] as number;
+    for (let i = size - 1; i >= 0; i--) {
+      const at = where[i] as number;
+      where[2 * i] = at;
+      where[2 * i + 1] = at + apart;
+    }
+    size *= 2;
+  }
+  for (let i = 0; i < size; i++) {
+    const figure = values[where[i] as number] as number | null;
+    if (figure === null) return null;
+    corners[i] = figure;
+  }
+  for (let axis = 3; size > 1; axis--) {
+    const share = fraction[axis] as number;
+    if (share === 0 || axis === onLow) continue;
+    size /= 2;
+    for (let i = 0; i < size; i++) {
+      const low = corners[2 * i] as number;
+      corners[i] = low + share * ((corners[2 * i + 1] as number) - low);
+    }
+  }
+  return corners[0] as number;
 }
 
 function cellOf(table: RatingTable, place: Place): Rated['cell'] {
   const cell: Partial<Record<Axis, readonly [number, number]>> = {};
   for (let i = 0; i < 4; i++) {
     const axis = axisOrder[i] as Axis;
-    if (table.axes[axis].length > 0) cell[axis] = [place.low[i] as number, place.high[i] as number];
+    if (table.axes[axis].length > 0) cell[axis] = [place.low[i] as number, highRow(place, i)];
   }
   return cell;
 }

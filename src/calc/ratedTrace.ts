@@ -1,4 +1,4 @@
-import type { Place } from './rated.ts';
+import { highRow, type Place } from './rated.ts';
 import { axisOrder } from './tableCheck.ts';
 import { amount } from './trace.ts';
 import type { Amount, Axis, Kind, RatingConditions, RatingTable, Trace } from './types.ts';
@@ -48,7 +48,7 @@ function traceShare(table: RatingTable, conditions: RatingConditions, place: Pla
     puts: [
       amount(symbol, kind, conditions[axis] as number),
       amount(`${symbol}ₗ`, kind, table.axes[axis][place.low[i] as number] as number),
-      amount(`${symbol}ₕ`, kind, table.axes[axis][place.high[i] as number] as number),
+      amount(`${symbol}ₕ`, kind, table.axes[axis][highRow(place, i)] as number),
     ],
     gives,
     source: 'definition',
@@ -64,7 +64,7 @@ function cornerFigure(
   symbol: string,
 ): Amount {
   const index = axisOrder.reduce((at, axis, i) => {
-    const row = (upper[between.indexOf(axis)] ? place.high[i] : place.low[i]) as number;
+    const row = upper[between.indexOf(axis)] ? highRow(place, i) : (place.low[i] as number);
     return at * Math.max(1, table.axes[axis].length) + row;
   }, 0);
   return amount(symbol, 'power', table.total[index] as number);

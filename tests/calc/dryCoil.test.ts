@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { dryOutOn } from '../../src/calc/dryOut.ts';
 import {
   btuPerHour,
   dryOut,
@@ -57,6 +58,27 @@ describe('dryOut', () => {
     expect(codeOf(() => dryOut({ ...coil, bypassFactor: 1 }))).toBe('outOfRange');
     expect(codeOf(() => dryOut({ ...coil, total: Number.NaN }))).toBe('notFinite');
     expect(dryOut({ ...coil, total: 1e6 })).toBeNull();
+  });
+});
+
+describe('dryOutOn', () => {
+  test('finds the wet bulb at which the total of that wet bulb dries the coil, over a bend in the total and from either side', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 24, max: 34, noNaN: true }),
+        fc.double({ min: 8, max: 24, noNaN: true }),
+        fc.double({ min: 14, max: 22, noNaN: true }),
+        fc.double({ min: 0, max: 8000, noNaN: true }),
+        (dryBulb, start, bend, steep) => {
+          const totalAt = (wetBulb: number) => 10000 + (wetBulb < bend ? steep : 250) * (wetBulb - bend);
+          const here = { ...coil, dryBulb };
+          const found = dryOutOn(totalAt, here, start) ?? Number.NaN;
+          expect(Math.abs((dryOut({ ...here, total: totalAt(found) })?.wetBulb ?? 0) - found)).toBeLessThan(0.01);
+          const above = dryOutOn(totalAt, here, start, true) ?? Number.NaN;
+          expect(Math.abs(above - Math.max(start, found))).toBeLessThan(1e-3);
+        },
+      ),
+    );
   });
 });
 

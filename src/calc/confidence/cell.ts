@@ -1,4 +1,4 @@
-import { locate } from '../rated.ts';
+import { highRow, locate } from '../rated.ts';
 import { axisOrder } from '../tableCheck.ts';
 import type { Axis, RatingConditions, RatingTable } from '../types.ts';
 
@@ -14,7 +14,7 @@ export function cellAround(table: RatingTable, conditions: RatingConditions): Ra
   const place = locate(table, conditions);
   const kept: Kept = { outdoorDryBulb: [], enteringWetBulb: [], enteringDryBulb: [], dryAirFlow: [] };
   axisOrder.forEach((axis, i) => {
-    const [low, high] = [place.low[i] as number, place.high[i] as number];
+    const [low, high] = [place.low[i] as number, highRow(place, i)];
     if (table.axes[axis].length > 0) kept[axis] = low === high ? [low] : [low, high];
   });
   for (const axis of axisOrder) {
