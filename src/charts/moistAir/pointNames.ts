@@ -1,8 +1,11 @@
-/** The names of points, each beside its own: right above, left above, right below, left below, the first that is free. */
+/**
+ * The names of points, each beside its own: right above, left above, right below, left below, or a little farther off where a
+ * line passes; the first that is free.
+ */
 
 import type { Box } from '../box.ts';
 import { block, placing, unit } from '../placing.ts';
-import type { Point, Word } from '../shapes.ts';
+import type { Anchor, Point, Word } from '../shapes.ts';
 import { axisBoxes } from './axes.ts';
 import type { ChartFrame } from './frame.ts';
 
@@ -17,8 +20,10 @@ export function pointNames(frame: ChartFrame, points: readonly NamedPlace[], tak
   const place = placing(frame, [...axisBoxes(frame), ...marks, ...taken]);
   return points.flatMap(({ place: [x, y], name }) => {
     if (!name) return [];
-    const at = (dx: number, dy: number, anchor: 'start' | 'end') =>
+    const at = (dx: number, dy: number, anchor: Anchor) =>
       block(frame, [x + dx * size, y + dy * size], [name], anchor, true);
-    return place([at(9, -14, 'start'), at(-9, -14, 'end'), at(9, 14, 'start'), at(-9, 14, 'end')]);
+    const beside = [at(9, -14, 'start'), at(-9, -14, 'end'), at(9, 14, 'start'), at(-9, 14, 'end')];
+    const farther = [at(9, -24, 'start'), at(9, 24, 'start'), at(0, -22, 'middle'), at(0, 22, 'middle')];
+    return place([...beside, ...farther]);
   });
 }

@@ -1,23 +1,18 @@
 import { useRef } from 'preact/hooks';
-import type { MoistAir } from '~/calc/types.ts';
-import { clipLine, onPlot } from '~/charts/clip.ts';
-import type { AirPoint, ChartFrame } from '~/charts/moistAir/frame.ts';
+import type { AirPoint } from '~/charts/moistAir/frame.ts';
 import { MoistAirGround } from '~/charts/moistAir/MoistAirGround.tsx';
-import { arrowStroke, type MarkKind, markStroke } from '~/charts/moistAir/marks.ts';
-import { pointNames } from '~/charts/moistAir/pointNames.ts';
-import { placeOf } from '~/charts/moistAir/process.ts';
-import { Strokes, Words } from '~/charts/Shapes.tsx';
-import { pathOf, type Stroke } from '~/charts/shapes.ts';
+import { Shapes } from '~/charts/Shapes.tsx';
 import { airChart } from '~/words/en/moistAir.ts';
 import { lesson } from '~/words/en/moistAirLesson.ts';
 import { Aim } from '../Aim.tsx';
 import { Paper } from '../Paper.tsx';
 import { airOfSpot } from '../points.ts';
 import { spokenAir } from '../said.ts';
-import { answerAir, frame, guess, lines, question, shown, texts } from './model.ts';
-import { figureOf, type Question } from './questions.ts';
+import { drawn, lines } from './drawn.ts';
+import { frame, guess, question, shown, texts } from './model.ts';
+import { figureOf } from './questions.ts';
 
-/** The chart of a question: what is given, the guess, and once it is shown the answer with the way that leads there. */
+/** The chart of a question, on which a guess by place is put. */
 export function LessonChart() {
   const svg = useRef<SVGSVGElement>(null);
   const paper = frame.value;
@@ -38,7 +33,7 @@ export function LessonChart() {
         {paper && (
           <>
             <MoistAirGround frame={paper} lines={lines.value} />
-            <Drawn frame={paper} of={now} />
+            <Drawn />
             {byPlace && (
               <Aim
                 frame={paper}
@@ -57,53 +52,11 @@ export function LessonChart() {
   );
 }
 
-interface Placed {
-  readonly air: MoistAir;
-  readonly name: string;
-  readonly mark: MarkKind;
-}
-
-function Drawn({ frame: paper, of }: { frame: ChartFrame; of: Question }) {
-  const given = of.given.map(
-    (air, index): Placed => ({ air, name: lesson.givenNames[of.kind][index] ?? '', mark: markFor(of, index) }),
-  );
-  const answer: Placed[] = shown.value
-    ? [{ air: answerAir(of), name: lesson.resultNames[of.kind], mark: 'state' }]
-    : [];
-  const said: Placed[] = shown.value && guess.value ? [{ air: guess.value, name: lesson.guessName, mark: 'coil' }] : [];
-  const all = [...given, ...answer, ...said].filter(({ air }) => onPlot(paper, placeOf(paper, air)));
-  const size = paper.letter / 14;
+/** What is given, and what has been said and shown. */
+function Drawn() {
   return (
     <g aria-hidden="true">
-      <Strokes
-        of={[
-          ...(shown.value ? waysOf(paper, of) : []),
-          ...all.map(({ air, mark }) => markStroke(mark, placeOf(paper, air), size)),
-        ]}
-      />
-      <Words
-        of={pointNames(
-          paper,
-          all.map(({ air, name }) => ({ place: placeOf(paper, air), name })),
-        )}
-      />
+      <Shapes of={drawn.value} />
     </g>
   );
-}
-
-function markFor({ kind, given }: Question, index: number): MarkKind {
-  if (kind === 'wetBulb' || kind === 'heating' || (kind === 'mixing' && index === 0)) return 'state';
-  return kind === 'lessAir' && index === given.length - 1 ? 'supply' : 'return';
-}
-
-/** How the answer comes about. */
-function waysOf(paper: ChartFrame, of: Question): Stroke[] {
-  const to = answerAir(of);
-  const starts = of.kind === 'lessAir' ? of.given.slice(0, 1) : of.given;
-  return starts.flatMap((from): Stroke[] => {
-    const line = clipLine(paper, placeOf(paper, from), placeOf(paper, to));
-    if (!line) return [];
-    const pen = of.kind === 'wetBulb' ? 'line-beyond' : 'line-step';
-    return [{ pen, d: pathOf(line) }, ...arrowStroke(line[0], line[1], 0.6, paper.letter / 14)];
-  });
 }

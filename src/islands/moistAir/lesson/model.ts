@@ -3,11 +3,10 @@ import { computed, signal } from '@preact/signals';
 import { saturationHumidityRatio } from '~/calc/humidityRatio.ts';
 import { moistAir } from '~/calc/moistAir.ts';
 import type { MoistAir } from '~/calc/types.ts';
-import { chartLines, type Family } from '~/charts/moistAir/families.ts';
 import { chartFrame } from '~/charts/moistAir/frame.ts';
 import { system } from '../../jobStore.ts';
 import { pressure } from '../points.ts';
-import { families, large, width } from '../view.ts';
+import { large, width } from '../view.ts';
 import { figureOf, type Question, questionOf } from './questions.ts';
 
 export const seed = signal(1);
@@ -33,14 +32,6 @@ export function ask(next: number): void {
   hands.value = noHands;
 }
 
-/** The lines that would give an answer away are off until it is shown. */
-const hidden: Readonly<Record<Question['kind'], readonly Family[]>> = {
-  wetBulb: ['wetBulb', 'enthalpy'],
-  heating: ['relativeHumidity'],
-  mixing: [],
-  lessAir: [],
-};
-
 export const frame = computed(() => {
   if (width.value === 0) return null;
   const { given } = question.value;
@@ -53,13 +44,6 @@ export const frame = computed(() => {
     letter: large.value ? 21 : 14,
     around: given,
   });
-});
-
-export const lines = computed(() => {
-  const [withheld, ...others] = hidden[question.value.kind];
-  const on = families.value.filter((family) => family !== withheld && !others.includes(family));
-  // With the answer come the lines that lead to it.
-  return frame.value ? chartLines(frame.value, shown.value && withheld ? [...on, withheld] : on) : [];
 });
 
 /** Where a figure lies on the chart: a wet bulb on the saturation curve, a humidity at the temperature that was heated to. */
