@@ -35,7 +35,7 @@ export const drawn = computed((): Drawn => {
     .filter(({ place }) => onPlot(paper, place));
   const ways = shown.value ? waysOf(paper, of) : [];
   const along = ways.map(([from, to]) => boxBetween(from, to, 4 * size));
-  const words = pointNames(paper, placed, along);
+  const words = pointNames(paper, placed, along, true);
   const marks = placed.map(({ place: [x, y] }) => ({ x, y, width: 12 * size, height: 12 * size, angle: 0 }));
   const pen: Pen = of.kind === 'wetBulb' ? 'line-beyond' : 'line-step';
   return {
