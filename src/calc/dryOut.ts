@@ -57,7 +57,7 @@ export function drySurface({ dryBulb, dryAirFlow, total, bypassFactor, pressure 
 }
 
 /** How near, K, the wet bulb is found at which a coil turns dry whose total moves with the wet bulb. */
-const tolerance = 1e-4;
+const tolerance = 1e-8;
 /** By how much the found wet bulb falls for a kelvin that it is begun higher, in an ordinary coil: where the search begins. */
 const swing = 0.2;
 /** By what share of itself the ratio of saturated air rises with a kelvin, and what evaporating cools, 1/K: about, to scale a gap. */
