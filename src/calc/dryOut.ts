@@ -45,10 +45,10 @@ export function dryOut(args: DryOutArguments, t?: Trace): DryOut | null {
 /** The surface of a dry coil and the water, kg/kg dry air, that air in balance with it holds; no check of the arguments. */
 export function drySurface({ dryBulb, dryAirFlow, total, bypassFactor, pressure }: DryOutArguments) {
   const contact = dryAirFlow * (1 - bypassFactor);
-  // The specific heat holds the water that is being looked for: each round settles a hundredth more of it.
+  // The specific heat holds the water that is being looked for: each round leaves a hundredth of what was left.
   let humidityRatio = 0.008;
   let surface = dryBulb;
-  for (let i = 0; i < 3; i++) {
+  for (let i = 0; i < 6; i++) {
     surface = dryBulb - total / (contact * (heatDryAir + heatVapor * humidityRatio));
     if (!(surface > limits.dewPoint[0])) return null;
     humidityRatio = saturatedRatio(surface, pressure);
