@@ -3,7 +3,7 @@ import { beforeEach, expect, test } from 'vitest';
 import { boxOf, touch } from '../../src/charts/box.ts';
 import { labelBox } from '../../src/charts/moistAir/lineLabels.ts';
 import { drawn, lines } from '../../src/islands/moistAir/lesson/drawn.ts';
-import { ask, frame, question, shown } from '../../src/islands/moistAir/lesson/model.ts';
+import { airOfFigure, ask, frame, guess, question, shown } from '../../src/islands/moistAir/lesson/model.ts';
 import { large, width } from '../../src/islands/moistAir/view.ts';
 import { lesson } from '../../src/words/en/moistAirLesson.ts';
 
@@ -28,4 +28,18 @@ test.each(cases)('question %i at %i px writes every name, and nothing on anythin
     for (const label of labels) expect(drawn.value.taken.some((box) => touch(box, label))).toBe(false);
     for (const [i, box] of boxes.entries()) expect(boxes.slice(i + 1).some((other) => touch(box, other))).toBe(false);
   }
+});
+
+test.each([
+  [1, 960, 15.56],
+  [1, 358, 15.56],
+  [3, 960, 0.25],
+  [3, 358, 0.25],
+] as const)('question %i at %i px writes the guess beside the answer', (seed, px, figure) => {
+  width.value = px;
+  ask(seed);
+  guess.value = airOfFigure(question.value, figure);
+  expect(drawn.value.words.map(({ text }) => text)).not.toContain(lesson.guessName);
+  shown.value = true;
+  expect(drawn.value.words.map(({ text }) => text)).toContain(lesson.guessName);
 });
