@@ -1,6 +1,7 @@
 /** The tables of this device: the list of the earlier ones, and the keeping of this job's own. */
 import { effect, signal } from '@preact/signals';
 import { hasTable, type KeptTable, keepTable, keptTables, removeTable, tableOf } from '~/job/keptTables.ts';
+import { usesSheet } from '~/job/usesSheet.ts';
 import { job, loaded, source } from '../jobStore.ts';
 
 /** The tables of other jobs, the latest first; `null` until they have been looked for. */
@@ -27,7 +28,9 @@ export function keepOwn(): () => void {
     if (text === last) return;
     last = text;
     clearTimeout(timer);
-    timer = setTimeout(() => void keepTable(now), pause);
+    // A whole table is taken over at one tap, after which the page may be left: it is kept at once.
+    if (usesSheet(now)) void keepTable(now);
+    else timer = setTimeout(() => void keepTable(now), pause);
   });
   return () => {
     clearTimeout(timer);
