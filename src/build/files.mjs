@@ -64,7 +64,7 @@ const files = {
   /** The airflow sheet: its lines, and the rows and words that only it has. */
   airflow: [
     'src/islands/airflow/{index,MethodStep,model,start,flowText}.{ts,tsx}',
-    'src/job/airflow/quantities.ts',
+    'src/job/airflow/{quantities,choices}.ts',
     'src/calc/airflow/limits.ts',
     'src/words/en/{airflowSheet,joinAirflow,airflowChoices,airflowQuantities}.ts',
   ],

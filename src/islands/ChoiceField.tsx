@@ -1,4 +1,4 @@
-import { choices } from '~/job/choices.ts';
+import { choiceOf } from '~/job/choices.ts';
 import { Choices } from '~/parts/Choices.tsx';
 import { type AskedChoice, choiceWords } from '~/words/en/choices.ts';
 import { edit, job } from './jobStore.ts';
@@ -17,8 +17,7 @@ interface Props {
 export function ChoiceField({ of: key, only, assumed, open = false }: Props) {
   const { ask, options } = choiceWords[key];
   const chosen = job.value.chosen[key];
-  const row = choices[key];
-  const usual = open ? undefined : (assumed ?? ('assumed' in row ? row.assumed : undefined));
+  const usual = open ? undefined : (assumed ?? choiceOf(key).assumed);
   const shown = only
     ? Object.fromEntries(only.map((value) => [value, (options as Record<string, string>)[value] ?? value]))
     : options;

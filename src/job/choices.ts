@@ -5,7 +5,7 @@
 import type { Refrigerant } from '../calc/refrigerant.ts';
 import type { Tube } from '../calc/tubes.ts';
 import type { AirflowKind, AirflowPlace, BlowerPlace } from '../calc/types.ts';
-import { airflowChoices } from './airflow/choices.ts';
+import type { airflowChoices } from './airflow/choices.ts';
 import type { Job } from './types.ts';
 
 interface Choice {
@@ -18,7 +18,8 @@ const vaporTubes = ['1/2', '5/8', '3/4', '7/8', '1-1/8', '1-3/8'] as const satis
 const liquidTubes = ['1/4', '5/16', '3/8', '1/2', '5/8'] as const satisfies readonly Tube[];
 
 export const choices = {
-  ...airflowChoices,
+  /** Which figure counts on the capacity sheet: the one typed there, or the one found on the airflow sheet. */
+  'airflow.from': { values: ['typed', 'found'], assumed: 'typed' },
   humidityAs: { values: ['relativeHumidity', 'wetBulb'], assumed: 'relativeHumidity' },
   'airflow.method': {
     values: ['readout', 'fanTable', 'flowGrid', 'hood', 'traverse', 'hotWireTraverse', 'temperatureRise', 'unsure'],
@@ -57,13 +58,29 @@ export const choices = {
   'lineSet.meteringAt': { values: ['indoors', 'outdoors', 'unsure'] },
 } as const satisfies Record<string, Choice>;
 
-export type ChoiceKey = keyof typeof choices;
-export type ChoiceValue<Key extends ChoiceKey> = (typeof choices)[Key]['values'][number];
+/** Those of the airflow sheet are asked nowhere else: no other page carries their rows. */
+type Choices = typeof choices & typeof airflowChoices;
+export type ChoiceKey = keyof Choices;
+export type ChoiceValue<Key extends ChoiceKey> = Choices[Key]['values'][number];
+
+const rows: Partial<Record<ChoiceKey, Choice>> = { ...choices };
+
+/** Brings in the rows of a sheet of its own. Every module that reads them calls it first; twice is once. */
+export function joinChoices(more: Readonly<Partial<Record<ChoiceKey, Choice>>>): void {
+  Object.assign(rows, more);
+}
+
+/** The row of a choice. */
+export function choiceOf(key: ChoiceKey): Choice {
+  const row = rows[key];
+  if (row === undefined) throw new Error(`the rows of ${key} have not joined the table of choices`);
+  return row;
+}
 export type AirflowMethod = ChoiceValue<'airflow.method'>;
 
 /** Whether a text is one of the values of a choice. */
 export function isChoice<Key extends ChoiceKey>(key: Key, value: string | undefined): value is ChoiceValue<Key> {
-  return (choices[key].values as readonly (string | undefined)[]).includes(value);
+  return (choiceOf(key).values as readonly (string | undefined)[]).includes(value);
 }
 
 /**
@@ -100,6 +117,6 @@ export function said<Key extends ChoiceKey>(job: Pick<Job, 'chosen'>, key: Key):
 export function chosen<Key extends ChoiceKey>(job: Pick<Job, 'chosen'>, key: Key): ChoiceValue<Key> | undefined {
   const value = job.chosen[key];
   if (isChoice(key, value)) return value;
-  const { assumed }: Choice = choices[key];
+  const { assumed } = choiceOf(key);
   return isChoice(key, assumed) ? assumed : undefined;
 }

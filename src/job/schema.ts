@@ -15,8 +15,8 @@ import {
   safeParse,
   string,
 } from 'valibot';
-import { allQuantities } from './allQuantities.ts';
-import { type ChoiceKey, choices, isChoice } from './choices.ts';
+import { allChoices, allQuantities } from './allKeys.ts';
+import { type ChoiceKey, isChoice } from './choices.ts';
 import { applyEdits, emptyJob } from './edit.ts';
 import { notes } from './notes.ts';
 
@@ -32,7 +32,7 @@ export type ReadJob = { readonly ok: true; readonly job: Job } | { readonly ok: 
 
 const slots = {
   entered: Object.keys(allQuantities),
-  chosen: Object.keys(choices),
+  chosen: Object.keys(allChoices),
   tables: Object.keys(tables),
   notes: [...notes] as readonly string[],
 } as const satisfies Record<Edit['slot'], readonly string[]>;

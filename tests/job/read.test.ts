@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { limits } from '../../src/calc/index.ts';
-import { allQuantities as quantities } from '../../src/job/allQuantities.ts';
+import { allQuantities as quantities } from '../../src/job/allKeys.ts';
 import { format } from '../../src/job/format.ts';
 import { type QuantityKey, quantityOf } from '../../src/job/quantities.ts';
 import { read, readLimit } from '../../src/job/read.ts';

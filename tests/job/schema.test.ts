@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
-import { allQuantities as quantities } from '../../src/job/allQuantities.ts';
-import { choices } from '../../src/job/choices.ts';
+import { allChoices as choices, allQuantities as quantities } from '../../src/job/allKeys.ts';
 import { demoJob } from '../../src/job/demo.ts';
 import { emptyJob } from '../../src/job/edit.ts';
 import { notes } from '../../src/job/notes.ts';

@@ -51,15 +51,19 @@ const ofEachKind = pages.filter(
 test.each([
   ['phone, in every light', phone, pages, ['dark', 'sun']],
   ['desk', desk, ofEachKind, []],
-])('every page is clean on a %s', async (_, options, paths, lights) => {
-  const page = await open('', options);
-  const found: string[] = [];
-  for (const path of paths) {
-    await go(page, path.replace(/index\.html$/, ''));
-    found.push(...(await check(page, path, lights)));
-  }
-  expect(found).toEqual([]);
-});
+])(
+  'every page is clean on a %s',
+  async (_, options, paths, lights) => {
+    const page = await open('', options);
+    const found: string[] = [];
+    for (const path of paths) {
+      await go(page, path.replace(/index\.html$/, ''));
+      found.push(...(await check(page, path, lights)));
+    }
+    expect(found).toEqual([]);
+  },
+  240_000,
+);
 
 test('the sheet is clean with each of its steps open, empty and typed', async () => {
   const page = await open(sheet);

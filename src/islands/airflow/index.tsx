@@ -1,5 +1,7 @@
 import { useEffect } from 'preact/hooks';
+import { airflowChoices } from '~/job/airflow/choices.ts';
 import { airflowQuantities } from '~/job/airflow/quantities.ts';
+import { joinChoices } from '~/job/choices.ts';
 import { joinQuantities } from '~/job/quantities.ts';
 import { airflowSheet } from '~/words/en/airflowSheet.ts';
 import { joinAirflowWords } from '~/words/en/joinAirflow.ts';
@@ -11,6 +13,7 @@ import { counts, methods, openPart } from './model.ts';
 import { start } from './start.ts';
 
 joinQuantities(airflowQuantities);
+joinChoices(airflowChoices);
 joinAirflowWords();
 
 const AskCopy = lazy(() => import('../AskCopy.tsx').then((module) => module.AskCopy));

@@ -3,8 +3,6 @@ const shownAs = { values: ['actual', 'standard', 'uncorrected'] } as const;
 const yesOrNo = { values: ['yes', 'no'] } as const;
 
 export const airflowChoices = {
-  /** Which figure counts on the capacity sheet: the one typed there, or the one found on the airflow sheet. */
-  'airflow.from': { values: ['typed', 'found'], assumed: 'typed' },
   /** The method whose figure is the one found; `together`: all that are evidence. */
   'airflow.use': {
     values: [

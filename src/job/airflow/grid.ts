@@ -1,14 +1,18 @@
 /** The grids of the airflow sheet: their cells, read and typed. A row or a column that nobody has typed in is not stored. */
+
+import { joinChoices } from '../choices.ts';
 import { applyEdits, withOwnUnit } from '../edit.ts';
 import { siOf, systemOf } from '../entered.ts';
 import { joinQuantities, type QuantityKey, unitOf } from '../quantities.ts';
 import { type Read, read } from '../read.ts';
 import { cellText, tables } from '../tables.ts';
 import type { Edit, Job, TypedTable, UnitKey } from '../types.ts';
+import { airflowChoices } from './choices.ts';
 import { airflowQuantities } from './quantities.ts';
 import type { AirflowTableKey } from './tables.ts';
 
 joinQuantities(airflowQuantities);
+joinChoices(airflowChoices);
 
 /** What the figures of a column are. */
 export const columnQuantity: Readonly<Record<AirflowTableKey, (column: string) => QuantityKey>> = {

@@ -1,11 +1,14 @@
 /** What a method still waits for. */
 import type { Outcome } from '../../calc/types.ts';
+import { joinChoices } from '../choices.ts';
 import { entered } from '../entered.ts';
 import { joinQuantities, type QuantityKey } from '../quantities.ts';
 import type { Job } from '../types.ts';
+import { airflowChoices } from './choices.ts';
 import { airflowQuantities } from './quantities.ts';
 
 joinQuantities(airflowQuantities);
+joinChoices(airflowChoices);
 
 /** The SI values of several fields, or the fields among them that hold nothing usable. */
 export function allOf<Key extends QuantityKey>(
