@@ -61,11 +61,11 @@ const files = {
     'src/job/{blowerKinds,measuredTest,probeLimits,problems,usesSheet}.ts',
     'src/islands/store.ts',
   ],
-  /** The airflow sheet: its lines, and the rows and words that only it has. */
+  /** The rows of the airflow sheet, which the store of the device knows too. */
+  rows: ['src/job/airflow/{quantities,choices}.ts', 'src/calc/airflow/limits.ts'],
+  /** The airflow sheet: its lines, and the words that only it has. */
   airflow: [
     'src/islands/airflow/{index,MethodStep,model,start,flowText}.{ts,tsx}',
-    'src/job/airflow/{quantities,choices}.ts',
-    'src/calc/airflow/limits.ts',
     'src/words/en/{airflowSheet,joinAirflow,airflowChoices,airflowQuantities}.ts',
   ],
   /** What a system should make, before its table is drawn. */

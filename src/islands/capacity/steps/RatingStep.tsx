@@ -8,7 +8,7 @@ import { lazy } from '../../lazy.tsx';
 import { QuantityField } from '../../QuantityField.tsx';
 import { assessment, edit, expectedHalf, interpreted, job } from '../../store.ts';
 import { grid, isGeneric } from '../cells.ts';
-import { needText } from '../model.ts';
+import { capacitySteps, needText } from '../model.ts';
 import { Remarks } from '../Remarks.tsx';
 import { StepFrame } from '../StepFrame.tsx';
 
@@ -25,6 +25,11 @@ export function RatingStep() {
   const sheet = usesSheet(job.value);
   const airflowStated = sheet && job.value.tables.ratingSheet?.columns.some(({ key }) => key === 'airflow');
   const half = expectedHalf.value !== null;
+  // A whole table is asked for once somebody comes near it: nobody else waits for what reads it.
+  const { entered, notes } = job.value;
+  const isNamed = Boolean(notes['outdoor.model'] || notes['indoor.model']);
+  const isOpen = capacitySteps.openStep.value === 'rating';
+  const isNear = half || sheet || isNamed || isOpen || entered.nominalCapacity !== undefined;
   // Fetched with the expected half, so that the cells are there before anybody comes to them.
   useEffect(() => {
     if (half) void fetchLate();
@@ -35,7 +40,7 @@ export function RatingStep() {
         <QuantityField of="nominalCapacity" />
         {!airflowStated && <QuantityField of={generic ? 'rating.certified' : 'rating.airflow'} />}
       </div>
-      {!generic && <WholeTable />}
+      {!generic && isNear && <WholeTable />}
       {generic ? <Certified /> : sheet ? null : grid.value?.state === 'ready' ? <Figures /> : <Waiting />}
       {!generic && <ChoiceField of="rating.basis" open />}
       <Remarks about="rating" />
