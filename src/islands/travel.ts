@@ -2,9 +2,10 @@
 import { rest } from './fields.ts';
 import type { SheetSteps } from './sheetSteps.ts';
 
+/** What a step asks, in its order. What is taken for granted until somebody says otherwise holds nobody up. */
 const fieldsOf = (step: string): HTMLElement[] => [
   ...document.querySelectorAll<HTMLElement>(
-    `#step-${step} .step-body :is(.field:not(.field-text) input, select, .choice input:checked, .choices:not(:has(:checked)) .choice:first-child input)`,
+    `#step-${step} .step-body :is(.field:not(.field-text) input, select, .choices:not([data-assumed]) .choice input:checked, .choices:not(:has(:checked)) .choice:first-child input)`,
   ),
 ];
 
@@ -25,10 +26,11 @@ export function toNextField<Step extends string>(sheet: SheetSteps<Step>, from: 
   }
   const here = fieldsOf(step).filter(reachable);
   const group = from.closest('.choices');
-  const at = here.findIndex((field) => field === from || (group !== null && field.closest('.choices') === group));
-  const next = here[at + 1];
+  const isAfter = (field: Element) =>
+    (from.compareDocumentPosition(field) & Node.DOCUMENT_POSITION_FOLLOWING) !== 0 && !group?.contains(field);
+  const next = here.find(isAfter);
   const following = sheet.steps[sheet.steps.indexOf(step) + 1];
-  if (at >= 0 && next) focus(sheet, next);
+  if (next) focus(sheet, next);
   else if (following) goInto(sheet, following);
   else toAnswer();
 }

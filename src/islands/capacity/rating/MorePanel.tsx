@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'preact/hooks';
+import { useEffect, useLayoutEffect } from 'preact/hooks';
 import { usesSheet } from '~/job/usesSheet.ts';
 import { quantityWords } from '~/words/en/quantities.ts';
 import { ChoiceField } from '../../ChoiceField.tsx';
@@ -11,21 +11,22 @@ import { SeriesField } from './SeriesField.tsx';
 
 /** What is rarely needed: other rows, columns and units than the usual ones, the blower's heat, the maker's factors. */
 export function MorePanel() {
-  const panel = useRef<HTMLDivElement>(null);
   const wanted = more.value;
-  useEffect(() => {
-    if (wanted === null || wanted === 'quiet') return;
-    const own = wanted === 'any' ? null : document.getElementById(`field-${wanted}`);
-    (own ?? panel.current?.querySelector('input'))?.focus();
+  // With the drawing itself, and not after it: a quick finger may be in the next field by then.
+  useLayoutEffect(() => {
+    if (wanted !== null && wanted !== 'any') document.getElementById(`field-${wanted}`)?.focus();
   }, [wanted]);
-  const lacking = grid.value?.state === 'waiting' && grid.value.needs.some((key) => key.startsWith('rating.'));
+  const lacking =
+    !usesSheet(job.value) &&
+    grid.value?.state === 'waiting' &&
+    grid.value.needs.some((key) => key.startsWith('rating.'));
   // Rows that no usual series has are asked for here; the panel then stays, so that no field goes while it is typed in.
   useEffect(() => {
-    if (lacking && more.value === null) more.value = 'quiet';
+    if (lacking && more.value === null) more.value = 'any';
   }, [lacking]);
   if (wanted === null) return null;
   return (
-    <div class="heads" ref={panel}>
+    <div class="heads">
       {!isGeneric.value && !usesSheet(job.value) && <Heads />}
       <div class="field-row">
         <QuantityField of="rating.blowerPower" />
