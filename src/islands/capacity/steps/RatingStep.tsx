@@ -28,7 +28,7 @@ export function RatingStep() {
   // A whole table is asked for once somebody comes near it: nobody else waits for what reads it.
   const { entered, notes } = job.value;
   const isNamed = Boolean(notes['outdoor.model'] || notes['indoor.model']);
-  const isOpen = capacitySteps.openStep.value === 'rating';
+  const isOpen = capacitySteps.allOpen.value || capacitySteps.openStep.value === 'rating';
   const isNear = half || sheet || isNamed || isOpen || entered.nominalCapacity !== undefined;
   // Fetched with the expected half, so that the cells are there before anybody comes to them.
   useEffect(() => {
