@@ -62,7 +62,7 @@ const files = {
     'src/islands/store.ts',
   ],
   /** The rows of the airflow sheet, which the store of the device knows too. */
-  rows: ['src/job/airflow/{quantities,choices}.ts', 'src/calc/airflow/limits.ts'],
+  rows: ['src/job/airflow/{quantities,choices,tables}.ts', 'src/calc/airflow/limits.ts'],
   /** The airflow sheet: its lines, and the words that only it has. */
   airflow: [
     'src/islands/airflow/{index,MethodStep,model,start,flowText}.{ts,tsx}',

@@ -54,7 +54,8 @@ export const temperatureStep = (si: number) =>
   joined(inUnitOf(si, differenceUnit(displayUnit.temperature[system.value])));
 
 /** Airflow for each ton, or for each kilowatt. */
-export const perCapacity = (si: number) => joined(inUnitOf(si, system.value === 'ip' ? 'cfmPerTon' : 'lsPerKw', 0));
+export const ofCapacity = (si: number) => inUnitOf(si, system.value === 'ip' ? 'cfmPerTon' : 'lsPerKw', 0);
+export const perCapacity = (si: number) => joined(ofCapacity(si));
 
 /** An amount of a remark: rounded for a sentence. */
 export function remarkAmount({ kind, value }: Amount): Shown {

@@ -3,8 +3,8 @@ import { takeEarly } from './early.ts';
 import { follow, open } from './opening.ts';
 import type { SheetSteps } from './sheetSteps.ts';
 
-/** Runs once after hydration. Returns what is to be undone when the page goes. */
-export function startSheet<Step extends string>({ isDesk }: SheetSteps<Step>): () => void {
+/** Runs once after hydration; `opened` once the job is there. Returns what is to be undone when the page goes. */
+export function startSheet({ isDesk }: Pick<SheetSteps<string>, 'isDesk'>, opened?: () => void): () => void {
   const wide = matchMedia('(min-width: 68.75em)');
   // Paper is narrower than the screen that it is printed from: what is printed stays as it was seen.
   const width = () => {
@@ -14,7 +14,7 @@ export function startSheet<Step extends string>({ isDesk }: SheetSteps<Step>): (
   width();
   wide.addEventListener('change', width);
   const unfollow = follow();
-  void open(new URLSearchParams(location.search));
+  void open(new URLSearchParams(location.search)).then(opened);
   return () => {
     wide.removeEventListener('change', width);
     unfollow();

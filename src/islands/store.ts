@@ -45,50 +45,41 @@ const isNeeded = computed(() => {
   return asked.value || (entering.ok && leaving.ok) || said.some((one) => one !== null);
 });
 
-if (typeof document !== 'undefined') {
+/** Fetches something once it is needed. A fetch that failed is tried again with the next edit. */
+function fetchWhen(needed: () => boolean, fetch: () => Promise<void>): void {
   let fetching = false;
-  const fetchHalf = async (): Promise<void> => {
+  const stop = effect(() => {
+    if (!job.value || !needed() || fetching) return;
     fetching = true;
-    try {
+    fetch().then(
+      () => stop(),
+      () => {
+        fetching = false;
+      },
+    );
+  });
+}
+
+if (typeof document !== 'undefined') {
+  fetchWhen(
+    () => usesSheet(job.value),
+    async () => {
+      readSheet.value = (await import('../job/ratingSheet.ts')).readSheet;
+    },
+  );
+  fetchWhen(
+    () => isFound(job.value),
+    async () => {
+      findAirflow.value = (await import('../job/airflow/find.ts')).findAirflow;
+    },
+  );
+  fetchWhen(
+    () => isNeeded.value,
+    async () => {
       const half = await import('./expectedHalf.ts');
-      stop();
       whenUntouched(() => {
         expectedHalf.value = half;
       });
-    } catch {
-      fetching = false;
-    }
-  };
-  let finding = false;
-  const fetchFinder = async (): Promise<void> => {
-    finding = true;
-    try {
-      const module = await import('../job/airflow/find.ts');
-      stopFinding();
-      findAirflow.value = module.findAirflow;
-    } catch {
-      finding = false;
-    }
-  };
-  let opening = false;
-  const fetchSheet = async (): Promise<void> => {
-    opening = true;
-    try {
-      const module = await import('../job/ratingSheet.ts');
-      stopOpening();
-      readSheet.value = module.readSheet;
-    } catch {
-      opening = false;
-    }
-  };
-  // A fetch that failed is tried again with the next edit.
-  const stopOpening = effect(() => {
-    if (usesSheet(job.value) && !opening) void fetchSheet();
-  });
-  const stopFinding = effect(() => {
-    if (isFound(job.value) && !finding) void fetchFinder();
-  });
-  const stop = effect(() => {
-    if (job.value && isNeeded.value && !fetching) void fetchHalf();
-  });
+    },
+  );
 }

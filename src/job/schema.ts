@@ -15,12 +15,12 @@ import {
   safeParse,
   string,
 } from 'valibot';
-import { allChoices, allQuantities } from './allKeys.ts';
+import { allChoices, allQuantities, allTables } from './allKeys.ts';
 import { type ChoiceKey, isChoice } from './choices.ts';
 import { applyEdits, emptyJob } from './edit.ts';
 import { notes } from './notes.ts';
 
-import { rowLimits, type TableKey, tableLimits, tables } from './tables.ts';
+import { rowLimits, type TableKey, tableLimits } from './tables.ts';
 import type { Edit, Job } from './types.ts';
 import { units } from './units.ts';
 
@@ -33,7 +33,7 @@ export type ReadJob = { readonly ok: true; readonly job: Job } | { readonly ok: 
 const slots = {
   entered: Object.keys(allQuantities),
   chosen: Object.keys(allChoices),
-  tables: Object.keys(tables),
+  tables: Object.keys(allTables),
   notes: [...notes] as readonly string[],
 } as const satisfies Record<Edit['slot'], readonly string[]>;
 

@@ -4,7 +4,7 @@
  * 'ratingSheet' is a whole table of the maker, its cells as pasted; a sensible column in a fraction or per cent is a share of the total.
  * In 'rating' the first three columns name the place of a figure: °C to 1e-6 and the number of the airflow block, 1 or 2.
  */
-import { airflowTables } from './airflow/tables.ts';
+import type { AirflowTableKey } from './airflow/tables.ts';
 import type { TypedTable } from './types.ts';
 
 const readingColumns = ['time', 'probe', 'dryBulb', 'relativeHumidity', 'wetBulb'] as const;
@@ -18,10 +18,10 @@ export const tables = {
   'leaving.readings': readingColumns,
   states: ['key', 'name', 'dryBulb', 'relativeHumidity', 'wetBulb', 'dewPoint', 'humidityRatio'],
   processes: ['key', 'kind', 'from', 'with', 'to', 'endDryBulb', 'airflow', 'secondAirflow'],
-  ...airflowTables,
 } as const satisfies Record<string, readonly string[]>;
 
-export type TableKey = keyof typeof tables;
+/** Those of the airflow sheet stand with it: no other page carries their columns. */
+export type TableKey = keyof typeof tables | AirflowTableKey;
 
 /** `sheetRows`: of a whole rating table, which may be longer than any other. */
 export const tableLimits = { columns: 60, rows: 600, sheetRows: 1500 } as const;

@@ -140,9 +140,8 @@ describe('readTable', () => {
         };
         const found = readTable(demoTable, place, listed)!;
         const printed = rated(demoTable, { ...place, ...listed }, { beyond: 'refuse' });
-        // Where the coil is dry, the wet bulb at which it turns dry is found within 1e-4 K: a few milliwatts of ten kilowatts.
-        expect(found.total).toBeCloseTo(printed.total!, 2);
-        expect(found.sensible).toBeCloseTo(printed.sensible!, 2);
+        expect(found.total).toBeCloseTo(printed.total!, 6);
+        expect(found.sensible).toBeCloseTo(printed.sensible!, 6);
         expect(found.ratio).toBeCloseTo(Math.min(1, printed.sensible! / printed.total!), 6);
         expect([found.power, found.efficiency]).toEqual([null, null]);
       }),

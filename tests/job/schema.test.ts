@@ -1,11 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
-import { allChoices as choices, allQuantities as quantities } from '../../src/job/allKeys.ts';
+import { allChoices as choices, allQuantities as quantities, allTables as tables } from '../../src/job/allKeys.ts';
 import { demoJob } from '../../src/job/demo.ts';
 import { emptyJob } from '../../src/job/edit.ts';
 import { notes } from '../../src/job/notes.ts';
 import { readEdits, readJob } from '../../src/job/schema.ts';
-import { tables } from '../../src/job/tables.ts';
 import { units } from '../../src/job/units.ts';
 
 const empty = emptyJob('a');

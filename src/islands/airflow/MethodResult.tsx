@@ -1,6 +1,7 @@
 import type { AirflowFound } from '~/calc/airflow/found.ts';
 import { reaching } from '~/calc/airflow/found.ts';
 import { airflowPerTon } from '~/calc/airflow/perTon.ts';
+import { standardVolumeFlow } from '~/calc/dryAirFlow.ts';
 import { attempt, orNull } from '~/calc/outcome.ts';
 import { sourceLabels } from '~/calc/sourceLabels.ts';
 import { tonOfRefrigeration } from '~/calc/units.ts';
@@ -11,8 +12,8 @@ import { airflowProblems, airflowRemarks } from '~/words/en/airflowRemarks.ts';
 import { causeNames, waitingName, airflowResult as words } from '~/words/en/airflowResult.ts';
 import { typing } from '../fields.ts';
 import { job } from '../jobStore.ts';
-import { joined, remarkAmount } from '../show.ts';
-import { flowText, perCapacityText, percentFine, standardText } from './flowText.ts';
+import { joined, ofCapacity, ofKind, remarkAmount } from '../show.ts';
+import { fine } from './flowText.ts';
 import { found, type Method, use, used } from './model.ts';
 
 /** What a method makes of its figures, how good that is and why; or what it still needs. */
@@ -53,23 +54,14 @@ export function MethodResult({ method }: { method: Method }) {
 }
 
 function linesOf(answer: AirflowFound): readonly LedgerLine[] {
-  const [number, unit] = parted(flowText(answer));
-  const [standard, standardUnit] = parted(standardText(answer.dryAirFlow));
   const nominal = entered(job.value, 'nominalCapacity');
   const perTon = nominal === null ? null : orNull(attempt(() => airflowPerTon(answer.dryAirFlow, nominal)));
-  const [each, eachUnit] = parted(perTon ? perCapacityText(perTon.each / tonOfRefrigeration) : '');
   return [
-    ...(answer.at === 'standard' ? [] : [{ name: words.asItMoves, number, unit }]),
-    { name: words.asStandard, number: standard, unit: standardUnit, sum: true },
-    ...(perTon ? [{ name: words.perTon, number: each, unit: eachUnit }] : []),
-    { name: words.uncertainty, number: percentFine(answer.u).replace('\u00a0%', ''), unit: '%' },
+    ...(answer.at === 'standard' ? [] : [{ name: words.asItMoves, ...ofKind('volumeFlow', answer.volumeFlow) }]),
+    { name: words.asStandard, ...ofKind('volumeFlow', standardVolumeFlow(answer.dryAirFlow)), sum: true },
+    ...(perTon ? [{ name: words.perTon, ...ofCapacity(perTon.each / tonOfRefrigeration) }] : []),
+    { name: words.uncertainty, ...fine(answer.u) },
   ];
-}
-
-/** A written amount as its number and its unit. */
-function parted(text: string): readonly [number: string, unit: string] {
-  const at = text.lastIndexOf('\u00a0');
-  return at < 0 ? [text, ''] : [text.slice(0, at), text.slice(at + 1)];
 }
 
 /** The causes, the greatest first, with what each rests on. */
@@ -78,8 +70,7 @@ function causesOf({ sources }: AirflowFound): readonly LedgerLine[] {
     .sort((one, other) => Math.abs(reaching(other)) - Math.abs(reaching(one)))
     .map((source) => ({
       name: causeNames[source.name] ?? source.name,
-      number: percentFine(Math.abs(reaching(source))).replace('\u00a0%', ''),
-      unit: '%',
+      ...fine(Math.abs(reaching(source))),
       source: sourceLabels[source.basis],
     }));
 }

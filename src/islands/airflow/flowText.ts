@@ -1,10 +1,7 @@
 /** An airflow as this sheet writes it. */
 import { standardVolumeFlow } from '~/calc/dryAirFlow.ts';
-import { formatNumber } from '~/job/format.ts';
-import { system } from '../jobStore.ts';
-import { inUnitOf, joined, ofKind, percent } from '../show.ts';
+import { inUnitOf, joined, ofKind, percent, type Shown } from '../show.ts';
 
-/** To three figures: no method is surer than that. */
 export function flowText({ volumeFlow }: { readonly volumeFlow: number }): string {
   return joined(ofKind('volumeFlow', volumeFlow));
 }
@@ -16,7 +13,5 @@ export const standardText = (dryAirFlow: number) => flowText({ volumeFlow: stand
 export const sureText = (u: number) => `±${percent(2 * u)}`;
 
 /** A share with one decimal. */
-export const percentFine = (share: number) => `${formatNumber(100 * share, 1)}\u00a0%`;
-
-export const perCapacityUnit = () => (system.value === 'ip' ? 'cfmPerTon' : 'lsPerKw');
-export const perCapacityText = (si: number) => joined(inUnitOf(si, perCapacityUnit(), 0));
+export const fine = (share: number): Shown => inUnitOf(share, 'percent', 1);
+export const percentFine = (share: number) => joined(fine(share));

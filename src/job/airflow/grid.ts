@@ -5,11 +5,11 @@ import { applyEdits, withOwnUnit } from '../edit.ts';
 import { siOf, systemOf } from '../entered.ts';
 import { joinQuantities, type QuantityKey, unitOf } from '../quantities.ts';
 import { type Read, read } from '../read.ts';
-import { cellText, tables } from '../tables.ts';
+import { cellText } from '../tables.ts';
 import type { Edit, Job, TypedTable, UnitKey } from '../types.ts';
 import { airflowChoices } from './choices.ts';
 import { airflowQuantities } from './quantities.ts';
-import type { AirflowTableKey } from './tables.ts';
+import { type AirflowTableKey, airflowTables } from './tables.ts';
 
 joinQuantities(airflowQuantities);
 joinChoices(airflowChoices);
@@ -81,7 +81,7 @@ export function setGridCell(
 /** The table with all its columns; a column that is new is kept in the unit of what is typed into it first. */
 function complete(job: Job, key: AirflowTableKey, column: string, unit: UnitKey): TypedTable {
   const old: TypedTable = job.tables[key] ?? { columns: [], rows: [] };
-  const missing = tables[key].filter((name) => !old.columns.some((one) => one.key === name));
+  const missing = airflowTables[key].filter((name) => !old.columns.some((one) => one.key === name));
   const quantity = columnQuantity[key];
   const usual = (name: string) => (quantity(name) === quantity(column) ? unit : unitOf(quantity(name), systemOf(job)));
   return {
