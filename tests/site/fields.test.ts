@@ -11,6 +11,7 @@ async function unfolded(): Promise<Page> {
   await fillJob(page);
   await step(page, 'sure').getByRole('radio', { name: 'Yes, type the difference' }).check();
   await unfoldAll(page);
+  await step(page, 'rating').getByRole('button', { name: 'Rows and blower' }).click();
   return page;
 }
 

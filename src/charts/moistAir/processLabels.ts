@@ -51,6 +51,8 @@ function returnLabel(
     blockUpTo(frame, [right, above], [name, amount], 'start'),
     blockUpTo(frame, [right, above], [name], 'start'),
     block(frame, [right, y + 18 * unit(frame)], [name], 'start', true),
+    // Other points may stand to its right.
+    blockUpTo(frame, [x - 10 * unit(frame), above], [name], 'end'),
   ];
 }
 

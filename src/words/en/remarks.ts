@@ -113,7 +113,7 @@ const rating: Readonly<Record<string, RemarkWords>> = {
   },
   altitudeBand: {
     say: (band) =>
-      `The outdoor coil has thinner air too. What that costs is not settled, so it widens the range by ${band} either way.`,
+      `The outdoor coil has thinner air too. Nobody has found for sure what that costs, so it widens the range by ${band} either way.`,
   },
   blowerAssumed: {
     say: (power) => `This blower’s power is not known: ${power} is assumed, the rating’s default for this airflow.`,
