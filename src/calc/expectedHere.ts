@@ -60,7 +60,7 @@ export function ratingHere(
   if (!blowers.ok) return blowers;
   const { inside } = blowers.value;
   const table = attempt(
-    () => tableOf(rating, inside),
+    () => tableOfRating(rating, inside),
     (quantity) => `rating.${quantity}`,
   );
   const lines = linesHere(test, t);
@@ -88,8 +88,14 @@ function rated(rating: Test['rating']): Outcome<unknown> {
   return rating.rows.length > 0 ? { ok: true, value: rating } : waitingFor('rating');
 }
 
-/** The maker's table, or published curves through the certified capacity, which is net unless somebody says gross. */
-function tableOf({ from, rows, certified, generic, basis, multipliers }: Rating, inside: number): RatingTable {
+/**
+ * The maker's table, or published curves through the certified capacity, which is net unless somebody says gross; `inside` is the
+ * blower power inside the rating, W. Throws what `ratingTable` and `genericRating` do.
+ */
+export function tableOfRating(
+  { from, rows, certified, generic, basis, multipliers }: Rating,
+  inside: number,
+): RatingTable {
   if (from !== 'generic' || certified === null || generic === null) {
     return ratingTable(rows, { ...basisOf(basis, inside), multipliers });
   }

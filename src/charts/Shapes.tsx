@@ -12,6 +12,7 @@ export function Shapes({ of: { strokes, words } }: { of: Drawing<string> }) {
 
 const hatches: Readonly<Partial<Record<string, string>>> = {
   region: 'hatch-measured',
+  'region-should': 'hatch-expected',
   'region-outside': 'hatch-outside',
 };
 

@@ -54,7 +54,17 @@ function placeStep(quantity: SurfaceQuantity, of: Air, drawn: ReturnType<typeof 
   count(pointDrawing(frame, scale, { table, air: of, place, job: null }, taken));
   for (const along of ['outdoorDryBulb', 'enteringWetBulb'] as const)
     count(sliceDrawing({ table, along, air: of, place, scale, levels, system: 'ip', width: 404, measured: null }));
-  count(valueScale({ scale, levels, width: 472, table: found?.[quantity] ?? null, should: null, measured: null }));
+  count(
+    valueScale({
+      scale,
+      levels,
+      width: 472,
+      table: found?.[quantity] ?? null,
+      estimated: false,
+      should: null,
+      measured: null,
+    }),
+  );
   const nominal = 10551;
   const { derates } = expectedCapacity(table, { ...place, ...of, nominal, beyond: 'extend' }, { blowerPower: 430 });
   const rows = leaveOut(derates, new Set(['airflow'])).map(({ cause, before, after }) => ({

@@ -27,7 +27,7 @@ function ledger(values: readonly number[], width: number, measured: number | nul
     width,
     unit: 'Btu/h',
     should: 'should make, 87.5 %',
-    measured: measured === null ? null : { value: measured, text: 'measured, 81.4 %' },
+    measured: measured === null ? null : { value: measured, text: 'measured, 81.4 % (75 to 88 %)' },
     range: measured === null ? null : [0.93 * measured, 1.07 * measured],
     rows: values.map((value, i) => {
       const by = value - (values[i - 1] ?? value);

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { genericRating } from '../../src/calc/index.ts';
 import { boxOf, inside, touch } from '../../src/charts/box.ts';
 import { type SliceOptions, sliceDrawing } from '../../src/charts/surface/slice.ts';
 import { valueScale } from '../../src/charts/surface/valueScale.ts';
@@ -55,6 +56,30 @@ describe('a slice', () => {
   });
 });
 
+describe('a slice of published curves', () => {
+  const curves = genericRating({ total: 9960, basis: 'net', blowerPower: 300, unit: 'airConditioner', stage: 'one' });
+  const drawn = (quantity: 'total' | 'sensible') => {
+    const { scale, levels } = surface({ table: curves, quantity });
+    const options = { width: 358, system: 'ip', along: 'outdoorDryBulb', table: curves, scale, levels } as const;
+    return slice({ ...options, air: { ...listed, dryAirFlow: curves.axes.dryAirFlow[0]! }, measured: null });
+  };
+
+  test('has its band hatched the other way than what is measured, as wide as the curves admit', () => {
+    const { strokes } = drawn('total');
+    expect(strokes.map(({ pen }) => pen)).toContain('region-should');
+    const heights = (pen: string) =>
+      [...strokes.find((one) => one.pen === pen)!.d.matchAll(/[ML]-?[\d.]+ (-?[\d.]+)/g)].map(([, y]) => Number(y));
+    const line = heights('line-should');
+    const band = heights('region-should');
+    expect(Math.min(...band)).toBeLessThan(Math.min(...line));
+    expect(Math.max(...band)).toBeGreaterThan(Math.max(...line));
+  });
+
+  test('has none for the sensible capacity, whose band is another', () => {
+    expect(drawn('sensible').strokes.map(({ pen }) => pen)).not.toContain('region-should');
+  });
+});
+
 describe('the scale of values', () => {
   test.each([280, 358, 472])('at %i px keeps every word on the paper', (width) => {
     for (const system of systems) {
@@ -67,8 +92,9 @@ describe('the scale of values', () => {
           levels,
           width,
           table,
+          estimated: false,
           should: 0.98 * table,
-          measured: { value: 0.9 * table, range: null },
+          measured: { value: 0.9 * table, range: [0.8 * table, 1.01 * table] },
         });
         for (const one of drawn.words)
           expect(inside(boxOf(one, drawn.letter), width + 1, drawn.height), one.text).toBe(true);
@@ -76,9 +102,21 @@ describe('the scale of values', () => {
     }
   });
 
+  test('says which it is, a table or published curves, and between what the measured lies', () => {
+    const { scale, levels } = surface();
+    const measured = { value: 8470, range: [7911, 9049] as const };
+    const said = (estimated: boolean) =>
+      valueScale({ scale, levels, width: 472, table: 9260, estimated, should: null, measured }).words.map(({ text }) =>
+        text.replaceAll('\u00a0', ' '),
+      );
+    expect(said(false)).toContain('in the table 31,600 Btu/h');
+    expect(said(true)).toContain('by the curves 31,600 Btu/h');
+    expect(said(true)).toContain('between 26,900 and 30,900 Btu/h');
+  });
+
   test('has only the marks that there are', () => {
     const { scale, levels } = surface();
-    const none = valueScale({ scale, levels, width: 358, table: null, should: null, measured: null });
+    const none = valueScale({ scale, levels, width: 358, table: null, estimated: false, should: null, measured: null });
     expect(none.strokes.map(({ pen }) => pen)).not.toContain('dot');
     expect(none.words.map(({ text }) => text)).toEqual(
       levels.texts.filter((text) => none.words.some((one) => one.text === text)),

@@ -1,8 +1,22 @@
 /** The explorer of what a system should make: its surface, its lines, its steps, by hand, by keys and on paper. */
 import type { BrowserContextOptions, Page } from 'playwright-core';
 import { expect, inject, test } from 'vitest';
+import { asText, layouts, plainPrint } from '../job/tableImport/sheets.ts';
 import { pdfText } from './pdfText.ts';
-import { desk, fillJob, longestTask, openAll, phone, plain, sheet, stored, useSite } from './support.ts';
+import {
+  desk,
+  fill,
+  fillJob,
+  go,
+  longestTask,
+  openAll,
+  phone,
+  plain,
+  sheet,
+  step,
+  stored,
+  useSite,
+} from './support.ts';
 
 const { blank, open } = useSite();
 const explorer = 'worksheets/expected/';
@@ -176,6 +190,41 @@ test('“Why not 36,000?” on the sheet leads to the steps, of the job that was
   // Four figures are a surface of one cell.
   await page.getByRole('button', { name: 'Show the filled surface' }).click();
   await page.locator('.expected-drawing .line-cell').waitFor();
+});
+
+test('a whole table that was pasted is drawn whole, with what was measured and its range beside it', async () => {
+  const page = await open(sheet, desk);
+  await fillJob(page);
+  await page.locator('.table-fold > summary').click();
+  await page.locator('#table-paste').fill(asText(layouts.tidy.rows(plainPrint), plainPrint));
+  await page.getByRole('button', { name: 'Use this table' }).click();
+  await page.locator('.table-in-use').waitFor();
+  await go(page, explorer);
+  await expect
+    .poll(async () => plain(await page.locator('.expected-origin').innerText()))
+    .toContain('The 240 figures of this job’s table.');
+  await expect.poll(() => said(page)).toMatch(/^91\.0 °F outdoors, 62\.5 °F entering wet bulb: 34,\d00 Btu\/h$/);
+  const scale = page.locator('.expected-scale svg');
+  await expect
+    .poll(async () => plain((await scale.getAttribute('aria-label')) ?? ''))
+    .toMatch(/measured 28,\d00 Btu\/h, between 2\d,\d00 and 3\d,\d00 Btu\/h/);
+  expect(await page.getByRole('button', { name: 'Power', exact: true }).isEnabled()).toBe(true);
+});
+
+test('a certified capacity alone is drawn as an estimate, with its band', async () => {
+  const page = await open(sheet, desk);
+  await fillJob(page);
+  await step(page, 'rating').getByRole('button', { name: 'Certified rating only' }).click();
+  await fill(page, { 'rating.certified': '34000' });
+  await expect.poll(async () => plain(await step(page, 'rating').innerText())).toContain('An estimate: open sources');
+  await go(page, explorer);
+  await expect
+    .poll(async () => plain(await page.locator('.expected-origin').innerText()))
+    .toContain('published curves through the certified capacity. An estimate.');
+  expect(plain(await page.locator('.expected-reading').innerText())).toMatch(
+    /Here open sources differ by \d+ % either way/,
+  );
+  expect(await page.locator('.expected-slice path[fill="url(#hatch-expected)"]').count()).toBe(2);
 });
 
 test('the same in the other units has round scales of its own', async () => {

@@ -160,13 +160,15 @@ function footDrawing(layout: Layout, { measured, range, should }: LedgerProps): 
   const taken: Box[] = [];
   const put = (at: number, text: string, first: 'start' | 'end'): Word[] => {
     const both = first === 'start' ? (['start', 'end'] as const) : (['end', 'start'] as const);
-    const spots = [34, 34 + 21].flatMap((y) =>
-      both.map((anchor) => word(text, at + (anchor === 'start' ? -8 : 8), foot + y, { anchor })),
-    );
-    const free = spots.find((one) => fits(layout, one) && !taken.some((box) => touch(box, boxOf(one, letter), 6)));
-    const middle = word(text, inside(at, text, [0, layout.width]), foot + 34, { anchor: 'middle' });
-    const found = free ?? middle;
-    if (taken.some((box) => touch(box, boxOf(found, letter), 2))) return [];
+    const lines = [34, 34 + 21];
+    const spots = [
+      ...lines.flatMap((y) =>
+        both.map((anchor) => word(text, at + (anchor === 'start' ? -8 : 8), foot + y, { anchor })),
+      ),
+      ...lines.map((y) => word(text, inside(at, text, [1, layout.width - 1]), foot + y, { anchor: 'middle' })),
+    ];
+    const found = spots.find((one) => fits(layout, one) && !taken.some((box) => touch(box, boxOf(one, letter), 6)));
+    if (!found) return [];
     taken.push(boxOf(found, letter));
     return [found];
   };

@@ -17,6 +17,7 @@ export type SurfacePen =
   | 'blank'
   | 'outline blank'
   | 'region'
+  | 'region-should'
   | 'region-outside'
   | `band-${number}`;
 

@@ -1,7 +1,9 @@
 /** What a rating table says at a place: its own figures, brought to an airflow and an entering dry bulb, with its own blower. */
+import { bandAt } from '../../calc/bandAt.ts';
 import { blowerInside } from '../../calc/blowerHeat.ts';
 import { expectedCapacity, expectedTotal } from '../../calc/expectation.ts';
-import { rated } from '../../calc/rated.ts';
+import { nearestDryBulb } from '../../calc/nearestDryBulb.ts';
+import { locate, rated } from '../../calc/rated.ts';
 import type { Rated, RatingConditions, RatingTable } from '../../calc/types.ts';
 
 export const surfaceQuantities = ['total', 'sensible', 'ratio', 'power', 'efficiency'] as const;
@@ -32,7 +34,8 @@ export interface Read {
 export type TableReading = Readonly<Record<SurfaceQuantity, number | null>> & Pick<Rated, 'cell' | 'outside'>;
 
 /** Every figure that a table gives at a place, also beyond its ends; `null` where it has a hole or cannot be read. */
-export function readTable(table: RatingTable, place: Place, air: Air): TableReading | null {
+export function readTable(whole: RatingTable, place: Place, air: Air): TableReading | null {
+  const table = nearestDryBulb(whole, air.enteringDryBulb);
   const conditions = { ...place, ...air };
   try {
     const { power, cell } = rated(table, conditions, { beyond: 'extend' });
@@ -45,7 +48,8 @@ export function readTable(table: RatingTable, place: Place, air: Air): TableRead
 }
 
 /** One figure of a table as a function of the place, for a surface; `NaN` where there is none. */
-export function fieldOf(table: RatingTable, quantity: SurfaceQuantity, air: Air): (place: Place) => number {
+export function fieldOf(whole: RatingTable, quantity: SurfaceQuantity, air: Air): (place: Place) => number {
+  const table = nearestDryBulb(whole, air.enteringDryBulb);
   const own = ownBlower(table);
   if (quantity === 'total') {
     return (place) => orNaN(() => expectedTotal(table, { ...place, ...air, beyond: 'extend' }, own));
@@ -60,6 +64,14 @@ export function fieldOf(table: RatingTable, quantity: SurfaceQuantity, air: Air)
       if (sensible === null) return Number.NaN;
       return quantity === 'sensible' ? sensible : Math.min(1, sensible / total);
     });
+}
+
+/** How far published curves may be out at a place: a relative half-width of the total, 0 for a maker's table. */
+export function estimateAt(whole: RatingTable, place: Place, air: Air): number {
+  if (!whole.band) return 0;
+  const table = nearestDryBulb(whole, air.enteringDryBulb);
+  const band = orNaN(() => bandAt(table, locate(table, conditionsAt(place, air))));
+  return Number.isNaN(band) ? 0 : band;
 }
 
 /** The quantities that a table has figures for somewhere, at some air. */

@@ -44,6 +44,15 @@ export function amountText({ quantity, system, factor, decimals, unit }: Surface
   return withUnit(formatCapacity(si, own), own);
 }
 
+/** The ends of a range, rounded outward to the digits of a figure, the unit said once: 23,600 and 34,200 Btu/h. */
+export function endsText(scale: SurfaceScale, [low, high]: readonly [number, number]): readonly [string, string] {
+  const isPower = scale.quantity === 'total' || scale.quantity === 'sensible';
+  const size = isPower && scale.system === 'si' ? 100 : scale.factor / 10 ** scale.decimals;
+  const outward = (si: number, round: (value: number) => number) => amountText(scale, round(si / size) * size);
+  const [bare = ''] = outward(low, (at) => Math.floor(at + 1e-9)).split('\u00a0');
+  return [bare, outward(high, (at) => Math.ceil(at - 1e-9))];
+}
+
 /** A change of a figure, to a digit more than the figure itself: 190 Btu/h. */
 export function changeText({ quantity, system, factor, decimals, unit }: SurfaceScale, si: number): string {
   if (quantity === 'total' || quantity === 'sensible') {

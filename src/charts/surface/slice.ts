@@ -11,7 +11,7 @@ import { type Paper, type Point, pathOf, tenth, type Word, word } from '../shape
 import { paperBehind, rectangle } from './contourLabels.ts';
 import { axisOf, type Tick, ticksOf } from './frame.ts';
 import type { SurfaceDrawing, SurfaceStroke } from './pens.ts';
-import { type Air, fieldOf, type Place } from './reading.ts';
+import { type Air, estimateAt, fieldOf, type Place } from './reading.ts';
 import { amountText, type Levels, type SurfaceScale } from './scale.ts';
 
 export type Along = 'outdoorDryBulb' | 'enteringWetBulb';
@@ -75,6 +75,7 @@ export function sliceDrawing(options: SliceOptions): SurfaceDrawing & Paper {
   const { table, along, air, place, scale, levels } = options;
   const read = fieldOf(table, scale.quantity, air);
   const field = (at: number) => read({ ...place, [along]: at });
+  const doubt = (at: number) => (scale.quantity === 'total' ? estimateAt(table, { ...place, [along]: at }, air) : 0);
   const rows = table.axes[along];
   const at = place[along];
   const here = field(at);
@@ -95,6 +96,7 @@ export function sliceDrawing(options: SliceOptions): SurfaceDrawing & Paper {
     strokes: [
       ...gridOf(frame, levels),
       ...outsideOf(frame),
+      ...bandOf(frame, line.points, doubt),
       { pen: 'line-should', d: line.d },
       { pen: 'line-dimension', d: crosses(frame, rows, field) },
       { pen: 'outline', d: rectangle(plot.left, plot.top, plot.right - plot.left, plot.bottom - plot.top) },
@@ -122,27 +124,53 @@ function ownWord(frame: SliceFrame, system: System, at: number): Word {
   return word(text, frame.x(at), frame.plot.bottom + 18, { anchor: 'middle', weight: 'strong' });
 }
 
+/** A figure of the line, SI. */
+interface Sample {
+  readonly at: number;
+  readonly value: number;
+}
+
 /** The figure along the table, sampled between its rows too, since not every figure is straight there. */
 function lineOf(
   { x, y }: SliceFrame,
   rows: readonly number[],
   field: (at: number) => number,
-): { d: string; boxes: Box[] } {
+): { d: string; points: readonly Sample[]; boxes: Box[] } {
   const parts = Math.max(1, Math.round(24 / rows.length));
   const places = rows.flatMap((row, i) => {
     const next = rows[i + 1];
     return next === undefined ? [row] : Array.from({ length: parts }, (_, j) => row + (j / parts) * (next - row));
   });
   const pieces: Point[][] = [[]];
+  const points: Sample[] = [];
   for (const at of places) {
     const value = field(at);
     if (Number.isNaN(value)) pieces.push([]);
-    else pieces.at(-1)!.push([x(at), y(value)]);
+    else {
+      pieces.at(-1)!.push([x(at), y(value)]);
+      points.push({ at, value });
+    }
   }
   return {
+    points,
     d: pieces.map((piece) => (piece.length > 1 ? pathOf(piece) : '')).join(''),
     boxes: pieces.flat().map(([px, py]) => ({ x: px, y: py, width: 10, height: 10, angle: 0 })),
   };
+}
+
+/** How far published curves may be out along the line; nothing for a maker’s table. */
+function bandOf(
+  { x, y }: SliceFrame,
+  points: readonly Sample[],
+  doubt: (at: number) => number,
+): readonly SurfaceStroke[] {
+  const edge = (side: 1 | -1) => points.map(({ at, value }): Point => [x(at), y(value * (1 + side * doubt(at)))]);
+  if (points.length < 2 || points.every(({ at }) => doubt(at) === 0)) return [];
+  const [high, low] = [edge(1), edge(-1)];
+  return [
+    { pen: 'region-should', d: `${pathOf([...high, ...low.toReversed()])}Z` },
+    { pen: 'line-scale', d: pathOf(high) + pathOf(low) },
+  ];
 }
 
 function crosses({ x, y }: SliceFrame, rows: readonly number[], field: (at: number) => number): string {

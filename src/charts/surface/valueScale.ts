@@ -5,7 +5,7 @@ import { linear, oblique } from '../scale.ts';
 import { type Paper, tenth, type Word, word } from '../shapes.ts';
 import { rectangle } from './contourLabels.ts';
 import type { SurfaceDrawing, SurfaceStroke } from './pens.ts';
-import { amountText, inkOf, type Levels, type SurfaceScale } from './scale.ts';
+import { amountText, endsText, inkOf, type Levels, type SurfaceScale } from './scale.ts';
 import type { Measured } from './slice.ts';
 
 export interface ValueScaleOptions {
@@ -14,6 +14,8 @@ export interface ValueScaleOptions {
   readonly width: number;
   /** What the table says at the place; `null` where it says nothing. */
   readonly table: number | null;
+  /** The table is an estimate from published curves. */
+  readonly estimated: boolean;
   /** What this system should make there, after every step. */
   readonly should: number | null;
   readonly measured: Measured | null;
@@ -45,14 +47,19 @@ export function valueScale(options: ValueScaleOptions): SurfaceDrawing & Paper {
   };
   if (should !== null) mark(should, 'line-should', say.should(amountText(scale, should)), table);
   if (table !== null) {
-    mark(table, 'line-scale', say.table(amountText(scale, table)), should);
+    const said = options.estimated ? say.curves : say.table;
+    mark(table, 'line-scale', said(amountText(scale, table)), should);
     strokes.push({ pen: 'dot', d: disc(x(table), top) });
   }
-  const height = measured ? foot + 26 + 46 : foot + 26;
+  const measuredRows = measured ? (measured.range ? 2 : 1) : 0;
+  const height = foot + 26 + (measured ? 26 : 0) + measuredRows * rowHeight;
   if (measured) {
     const y = foot + 30;
+    const below = (text: string, line: number) =>
+      beside(x(measured.value), y + 34 + line * rowHeight, text, width, true);
     strokes.push(...measuredStrokes(x, measured, y));
-    words.push(beside(x(measured.value), y + 32, say.measured(amountText(scale, measured.value)), width, true));
+    words.push(below(say.measured(amountText(scale, measured.value)), 0));
+    if (measured.range) words.push({ ...below(say.between(...endsText(scale, measured.range)), 1), weight: 'plain' });
   }
   return { width, height, letter, plot: { left: 8, right: width - 8, top, bottom: foot }, strokes, words };
 }

@@ -7,7 +7,6 @@ import { SurfaceTable } from './Folds.tsx';
 import { isSurface } from './model.ts';
 import { Origin } from './Origin.tsx';
 import { Reading } from './Reading.tsx';
-
 import { SlicesBeside } from './Slices.tsx';
 import { followPage, isPhone } from './view.ts';
 import { Worth } from './Worth.tsx';
@@ -15,7 +14,7 @@ import { Worth } from './Worth.tsx';
 const Block = lazy(() => import('./Block.tsx').then((module) => module.Block));
 const Derating = lazy(() => import('./derating/Derating.tsx').then((module) => module.Derating));
 
-export { shown } from './model.ts';
+export { followLack, shown } from './model.ts';
 
 /** The table of the open job, drawn and moved; without one an invented table. */
 export function Explorer() {

@@ -1,12 +1,15 @@
 import { Shapes } from '~/charts/Shapes.tsx';
 import { cellText } from '~/charts/surface/cell.ts';
 import { surfaceQuantities } from '~/charts/surface/reading.ts';
+import { endsText } from '~/charts/surface/scale.ts';
 import { valueScale } from '~/charts/surface/valueScale.ts';
 import { Ledger } from '~/parts/Ledger.tsx';
 import { placeWords } from '~/words/en/expected.ts';
+import { percent } from '../show.ts';
 import { useWidth } from '../useWidth.ts';
 import {
   backToJob,
+  estimate,
   isStandIn,
   isTried,
   levels,
@@ -42,7 +45,7 @@ export function Reading() {
         <>
           <Ledger caption={placeWords.ledger} lines={lines} />
           <p class="note quiet">
-            {found.outside.length > 0 ? placeWords.beyond : `${placeWords.read} ${cellText(found.cell)}.`}
+            <Where outside={found.outside.length > 0} cell={cellText(found.cell)} />
           </p>
         </>
       ) : (
@@ -59,6 +62,13 @@ export function Reading() {
   );
 }
 
+/** Where the figures come from at the place. */
+function Where({ outside, cell }: { outside: boolean; cell: string }) {
+  const band = estimate.value;
+  if (outside) return <>{placeWords.beyond}</>;
+  return <>{band === null ? `${placeWords.read} ${cell}.` : placeWords.estimate(percent(band))}</>;
+}
+
 /** The scale of the surface with the figures of the place on it. */
 function OnScale() {
   const [box, width] = useWidth();
@@ -66,12 +76,22 @@ function OnScale() {
   const table = reading.value?.[quantity.value] ?? null;
   const drawing =
     steps && width > 0
-      ? valueScale({ scale: scale.value, levels: steps, width, table, should: should.value, measured: measured.value })
+      ? valueScale({
+          scale: scale.value,
+          levels: steps,
+          width,
+          table,
+          estimated: estimate.value !== null,
+          should: should.value,
+          measured: measured.value,
+        })
       : null;
   const said = [
-    table !== null && placeWords.inTable(figure(quantity.value, table)),
+    table !== null &&
+      (estimate.value === null ? placeWords.inTable : placeWords.byCurves)(figure(quantity.value, table)),
     should.value !== null && placeWords.should(figure(quantity.value, should.value)),
     measured.value && placeWords.measured(figure(quantity.value, measured.value.value)),
+    measured.value?.range && placeWords.between(...endsText(scale.value, measured.value.range)),
   ].filter((one) => typeof one === 'string');
   return (
     <div class="expected-scale" ref={box}>

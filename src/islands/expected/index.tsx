@@ -10,7 +10,12 @@ const AskCopy = lazy(() => import('../AskCopy.tsx').then((module) => module.AskC
 const Notices = lazy(() => import('../Notices.tsx').then((module) => module.Notices));
 
 /** What moves comes after the page: it is fetched beside the job, and stands when there is a table to draw. */
-const explorer = signal<{ readonly Explorer: ComponentType; readonly shown: ReadonlySignal<unknown> } | null>(null);
+const explorer = signal<Late | null>(null);
+interface Late {
+  readonly Explorer: ComponentType;
+  readonly shown: ReadonlySignal<unknown>;
+  readonly followLack: () => () => void;
+}
 
 /** What a system should make: until the job is there, the picture that the page came with. */
 export function Expected({ children }: { children?: ComponentChildren }) {
@@ -27,17 +32,16 @@ export function Expected({ children }: { children?: ComponentChildren }) {
 
 /** Runs once after hydration. Returns what is to be undone when the page goes. */
 function start(): () => void {
-  const unfollow = follow();
-  const stop = followNeed();
+  const stops = [follow(), followNeed()];
   void open(new URLSearchParams(location.search));
   // Without the network it may not come; the picture is there all the same.
   void import('./Explorer.tsx')
     .then((module) => {
       explorer.value = module;
+      stops.push(module.followLack());
     })
     .catch(() => {});
   return () => {
-    stop();
-    unfollow();
+    for (const stop of stops) stop();
   };
 }

@@ -1,18 +1,19 @@
 /** What is drawn of a job, as pure functions of it: its table, where it stands on it, the bands, and what it is held against. */
 import { standardPressureAtSeaLevel } from '~/calc/constants.ts';
 import { type ExpectationConditions, tableRange } from '~/calc/expectationChain.ts';
-import { expectedHere, ratingHere } from '~/calc/expectedHere.ts';
+import { expectedHere, ratingHere, tableOfRating } from '~/calc/expectedHere.ts';
 import { type Measured as Measurement, measure } from '~/calc/measured.ts';
 import { attempt, orNull } from '~/calc/outcome.ts';
-import { ratingTable } from '~/calc/ratingTable.ts';
-import type { Expectation, Installation, RatingTable, Test } from '~/calc/types.ts';
+import { corrected } from '~/calc/sideBySide.ts';
+import type { Expectation, Installation, Ranges, RatingRow, RatingTable, Test } from '~/calc/types.ts';
 import { type Air, fieldOf, type Place, type SurfaceQuantity } from '~/charts/surface/reading.ts';
 import { type Levels, levelsOf, type SurfaceScale } from '~/charts/surface/scale.ts';
 import type { Measured } from '~/charts/surface/slice.ts';
 import { quantityOf } from '~/job/quantities.ts';
+import { sheetRowsOf } from '~/job/ratingSheet.ts';
 import { typedRows } from '~/job/ratingTyped.ts';
-import { toTest } from '~/job/toTest.ts';
 import type { Job } from '~/job/types.ts';
+import { usesSheet } from '~/job/usesSheet.ts';
 
 export type Axis = 'outdoorDryBulb' | 'enteringWetBulb' | 'dryAirFlow' | 'enteringDryBulb';
 export type Conditions = Place & Air;
@@ -29,27 +30,35 @@ export interface Shown {
   readonly here: { readonly conditions: ExpectationConditions; readonly installation: Installation } | null;
 }
 
-/** A job with its table; `null` where it has none that can be put together. */
-export function shownOf(job: Job): Shown | null {
-  const { test } = toTest(job);
-  const measured = measure(test);
-  const rating = ratingHere(test, measured.entering, measured.flow);
+/** A job, and the test that it describes, with its table; `null` where it has none that can be put together. */
+export function shownOf(job: Job, test: Test): Shown | null {
+  const read = corrected(test);
+  const measured = measure(read);
+  const rating = ratingHere(read, measured.entering, measured.flow);
   const here = orNull(rating);
-  const table = wholeTable(job, test, here?.table ?? null);
+  const rows = usesSheet(job) ? sheetRowsOf(job) : typedRows(job);
+  const table = wholeTable(rows, test.rating, here?.table ?? null);
   if (!table) return null;
   const columns = [table.total, table.sensible ?? [], table.power ?? []];
   const figures = columns.flat().filter((figure) => figure !== null).length;
   return { job, test, table, figures, measured, expected: orNull(expectedHere(rating)), here };
 }
 
-/** Every figure that was typed, not only those around the readings; what cannot be put together is left to the readings. */
-function wholeTable(job: Job, { rating }: Test, around: RatingTable | null): RatingTable | null {
-  if (!rating) return around;
-  const typed = typedRows(job);
-  if (rating.from === 'generic' || typed.length <= rating.rows.length) return around;
-  const basis = around?.basis ?? (rating.basis === 'gross' ? 'gross' : 'net');
-  const blowerPower = around?.blowerPower ?? rating.blowerPower ?? 0;
-  const whole = attempt(() => ratingTable(typed, { basis, blowerPower, multipliers: rating.multipliers }));
+/**
+ * Every figure that is known, not only those around the readings; what cannot be put together is left to the readings. `around`
+ * is the table that they are read in, `null` while some are missing.
+ */
+function wholeTable(
+  rows: readonly RatingRow[],
+  rating: Test['rating'],
+  around: RatingTable | null,
+): RatingTable | null {
+  if (!rating || (around && (rating.from === 'generic' || rows.length <= rating.rows.length))) return around;
+  if (rating.from === 'generic' && (rating.certified === null || rating.generic === null)) return null;
+  const basis = around?.basis ?? rating.basis;
+  const whole = attempt(() =>
+    tableOfRating({ ...rating, rows, basis }, around?.blowerPower ?? rating.blowerPower ?? 0),
+  );
   return whole.ok ? whole.value : around;
 }
 
@@ -99,15 +108,22 @@ export function levelsFor(table: RatingTable, own: Conditions, scale: SurfaceSca
   return known.length === 0 ? null : levelsOf(scale, [Math.min(...known), Math.max(...known)]);
 }
 
-/** What was measured of a quantity, net of the blower; `null` where that was not. */
-export function measuredOf({ measured }: Shown, quantity: SurfaceQuantity): Measured | null {
+/** What was measured of a quantity, net of the blower, with its range where that is known; `null` where it was not measured. */
+export function measuredOf({ measured }: Shown, quantity: SurfaceQuantity, ranges: Ranges | null): Measured | null {
   const load = orNull(measured.load);
   if (!load) return null;
-  const { total, sensible, sensibleHeatRatio, basis } = load;
-  const heat = basis === 'net' ? 0 : orNull(measured.blower);
-  if (quantity === 'ratio') return { value: Math.min(1, sensibleHeatRatio), range: null };
+  if (quantity === 'ratio') {
+    const [value, range] = [load.sensibleHeatRatio, rangeIn(ranges, 'sensibleHeatRatio', 0)];
+    return { value: Math.min(1, value), range: range && [range[0], Math.min(1, range[1])] };
+  }
+  const heat = load.basis === 'net' ? 0 : orNull(measured.blower);
   if (heat === null || (quantity !== 'total' && quantity !== 'sensible')) return null;
-  return { value: (quantity === 'total' ? total : sensible) - heat, range: null };
+  return { value: load[quantity] - heat, range: rangeIn(ranges, quantity, heat) };
+}
+
+function rangeIn(ranges: Ranges | null, of: 'total' | 'sensible' | 'sensibleHeatRatio', heat: number) {
+  const interval = ranges?.[of]?.interval;
+  return interval ? ([interval.low - heat, interval.high - heat] as const) : null;
 }
 
 /** What this system should make of a quantity, after every step. */

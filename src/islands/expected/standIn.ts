@@ -1,25 +1,31 @@
-/** The demo's job, whose invented table is drawn for who has none yet. It is fetched beside the page, not after it. */
+/** The demo's job, whose invented table is drawn for who has none yet. */
 import { effect, signal } from '@preact/signals';
+import { chosen } from '~/job/choices.ts';
 import type { Job } from '~/job/types.ts';
-import { askExpectedHalf, expectedHalf, interpreted, job, loaded } from '../store.ts';
+import { askExpectedHalf, job, loaded } from '../store.ts';
 
 export const standIn = signal<Job | null>(null);
+let fetching = false;
 
-/** Fetches it as soon as the open job turns out to have no table. Returns what ends that. */
+export function fetchStandIn(): void {
+  if (fetching) return;
+  fetching = true;
+  // Without the network it may not come; the still picture is there all the same.
+  void import('~/job/demo.ts')
+    .then(({ demoJob }) => {
+      standIn.value = demoJob;
+    })
+    .catch(() => {
+      fetching = false;
+    });
+}
+
+/** Fetches it beside the page, not after it, for a job that plainly has no table. Returns what ends that. */
 export function followNeed(): () => void {
+  askExpectedHalf();
   return effect(() => {
-    if (!loaded.value || standIn.peek()) return;
     const { rating, ratingSheet } = job.value.tables;
-    if (rating || ratingSheet) {
-      askExpectedHalf();
-      const rows = interpreted.value.test.rating?.rows ?? [];
-      if (expectedHalf.value === null || rows.length > 0) return;
-    }
-    // Without the network it may not come; the still picture is there all the same.
-    void import('~/job/demo.ts')
-      .then(({ demoJob }) => {
-        standIn.value = demoJob;
-      })
-      .catch(() => {});
+    const has = rating !== undefined || ratingSheet !== undefined || chosen(job.value, 'rating.from') === 'generic';
+    if (loaded.value && !has) fetchStandIn();
   });
 }

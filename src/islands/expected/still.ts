@@ -1,4 +1,5 @@
 /** The drawings of the demo's table as the page shows them first; for who builds the page. */
+import { assess } from '~/calc/assess.ts';
 import { bandsOf, sampled } from '~/charts/surface/contours.ts';
 import { surfaceFrame } from '~/charts/surface/frame.ts';
 import { ground, groundBoxes } from '~/charts/surface/ground.ts';
@@ -6,6 +7,7 @@ import { pointDrawing } from '~/charts/surface/point.ts';
 import { fieldOf } from '~/charts/surface/reading.ts';
 import { scaleOf } from '~/charts/surface/scale.ts';
 import { sliceDrawing } from '~/charts/surface/slice.ts';
+import { toTest } from '~/job/toTest.ts';
 import type { Job, System } from '~/job/types.ts';
 import { airOf, levelsFor, measuredOf, ownConditions, shownOf } from './shown.ts';
 
@@ -24,14 +26,14 @@ export function stillSurface(job: Job, system: System, width: number) {
 export function stillSlices(job: Job, system: System, width: number) {
   const { of, table, own, scale, levels } = still(job, system);
   const air = airOf(own.dryAirFlow, own.enteringDryBulb);
-  const measured = measuredOf(of, 'total');
+  const measured = measuredOf(of, 'total', assess(of.test).ranges);
   return (['outdoorDryBulb', 'enteringWetBulb'] as const).map((along) =>
     sliceDrawing({ table, along, air, place: own, scale, levels, system, width, measured }),
   );
 }
 
 function still(job: Job, system: System) {
-  const of = shownOf(job);
+  const of = shownOf(job, toTest(job).test);
   if (!of) throw new Error('the demo has no table');
   const own = ownConditions(of);
   const scale = scaleOf('total', system);

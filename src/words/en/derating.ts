@@ -20,6 +20,7 @@ export const derating = {
   should: (share: string) => `should make, ${share}`,
   triedTotal: (share: string) => `tried out, ${share}`,
   measured: (share: string) => `measured, ${share}`,
+  measuredBetween: (share: string, low: number, high: number) => `measured, ${share} (${low} to ${high}\u00a0%)`,
   stepsTitle: 'The steps, one by one',
   leftOut: 'left out',
   doesNotApply: 'does not apply',

@@ -24,6 +24,8 @@ export const sliceWords = {
 
 export const valueScaleWords = {
   table: (amount: string) => `in the table ${amount}`,
+  curves: (amount: string) => `by the curves ${amount}`,
   should: (amount: string) => `should make ${amount}`,
   measured: (amount: string) => `measured ${amount}`,
+  between: (low: string, high: string) => `between ${low} and ${high}`,
 } as const;

@@ -1,6 +1,7 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { ledgerDrawing } from '~/charts/derating/ledger.ts';
 import { Shapes } from '~/charts/Shapes.tsx';
+import type { Measured } from '~/charts/surface/slice.ts';
 import { derating } from '~/words/en/derating.ts';
 import { changeText, fineText } from '../../fine.ts';
 import { system } from '../../jobStore.ts';
@@ -56,6 +57,14 @@ function titleText(): string {
   return inputs.value?.certified === null ? derating.fromTable : derating.plain;
 }
 
+/** A measured figure as a share of the first, the ends of its range rounded outward to whole per cents. */
+function measuredText({ value, range }: Measured, first: number): string {
+  const said = share(value / first);
+  if (!range) return derating.measured(said);
+  const [low, high] = range;
+  return derating.measuredBetween(said, Math.floor((100 * low) / first), Math.ceil((100 * high) / first));
+}
+
 function Picture() {
   const [box, width] = useWidth();
   const rows = rowsOf();
@@ -69,10 +78,7 @@ function Picture() {
           width: Math.min(width, 860),
           unit: unitName(),
           should: (isMoved.value ? derating.triedTotal : derating.should)(of(last.value)),
-          measured: measured.value && {
-            value: measured.value.value,
-            text: derating.measured(of(measured.value.value)),
-          },
+          measured: measured.value && { value: measured.value.value, text: measuredText(measured.value, first.value) },
           range: measured.value?.range ?? null,
         })
       : null;

@@ -6,10 +6,11 @@ import { standardPressureAtSeaLevel } from '~/calc/constants.ts';
 import { expectedCapacity } from '~/calc/expectation.ts';
 import type { ExpectationConditions } from '~/calc/expectationChain.ts';
 import { leaveOut } from '~/calc/leaveOut.ts';
+import { nearestDryBulb } from '~/calc/nearestDryBulb.ts';
 import { attempt, orNull } from '~/calc/outcome.ts';
 import type { DerateCause, Expectation, Installation, RatingTable, Step, Trace } from '~/calc/types.ts';
-import { backToJob, conditions, isTried, own, shown } from '../model.ts';
-import { type Conditions, measuredOf, type Shown } from '../shown.ts';
+import { backToJob, conditions, isTried, measuredHere, own, shown } from '../model.ts';
+import type { Conditions, Shown } from '../shown.ts';
 
 /** What a step is worked out with, SI; `null` where nothing is given. */
 export interface Inputs {
@@ -75,10 +76,11 @@ function chain(of: Shown, at: Conditions, put: Inputs, t?: Trace): Expectation |
     ...(nominal.value === null ? {} : { nominal: nominal.value }),
     ...(put.certified === null ? {} : { certified: put.certified }),
   };
-  return orNull(attempt(() => expectedCapacity(tableWith(of.table, put), given, installationOf(of, put), t)));
+  return orNull(attempt(() => expectedCapacity(tableWith(of.table, at, put), given, installationOf(of, put), t)));
 }
 
-function tableWith(table: RatingTable, put: Inputs): RatingTable {
+function tableWith(whole: RatingTable, at: Conditions, put: Inputs): RatingTable {
+  const table = nearestDryBulb(whole, at.enteringDryBulb);
   const multipliers = { ...table.multipliers, indoorMatch: put.indoorMatch };
   const own = table.multipliers.lineLength;
   return {
@@ -116,7 +118,7 @@ export const derates = computed(() => (moved.value ? leaveOut(moved.value.derate
 export const total = computed(() => derates.value.at(-1)?.after ?? null);
 export const ownTotal = computed(() => untouched.value?.total ?? null);
 export const isOutside = computed(() => (moved.value?.outside.length ?? 0) > 0);
-export const measured = computed(() => (shown.value ? measuredOf(shown.value, 'total') : null));
+export const measured = computed(() => measuredHere('total'));
 
 /** Which steps of working belong to which step of the ledger. */
 const ids: Readonly<Record<DerateCause, RegExp>> = {
