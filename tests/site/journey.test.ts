@@ -14,6 +14,7 @@ class Hand {
   figures = 0;
   taps = 0;
   enters = 0;
+  private tapped = 0;
   readonly page: Page;
   constructor(page: Page) {
     this.page = page;
@@ -29,7 +30,10 @@ class Hand {
     this.enters++;
   }
   async tap(target: Locator): Promise<void> {
+    // Two taps within 300 ms on nearly the same place are a double tap, which selects a word and moves no caret.
+    await this.page.waitForTimeout(Math.max(0, this.tapped + 400 - Date.now()));
     await target.tap();
+    this.tapped = Date.now();
     this.taps++;
   }
   next = () => this.tap(nextKey(this.page));
