@@ -65,7 +65,7 @@ export function useSite() {
 }
 
 /**
- * The longest task while a page comes alive, ms, as the least of five loads, because the machine has other things to do as
+ * The longest task while a page comes alive, ms, as the least of ten loads, because the machine has other things to do as
  * well; 0 when no task of some load was over 50. `then` waits for what else has to stand.
  */
 export async function longestTask(
@@ -74,7 +74,7 @@ export async function longestTask(
   then: (page: Page) => Promise<unknown> = async () => {},
 ): Promise<number> {
   const longest: number[] = [];
-  for (let load = 0; load < 5 && !longest.includes(0); load++) {
+  for (let load = 0; load < 10 && !longest.includes(0); load++) {
     const { page } = await blank(phone);
     await page.addInitScript(() => {
       const tasks: number[] = [];

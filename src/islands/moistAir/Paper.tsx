@@ -1,7 +1,7 @@
 import type { ComponentChildren, RefObject } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { type AirPoint, airUnder, type ChartFrame } from '~/charts/moistAir/frame.ts';
-import { width } from './view.ts';
+import { beginDrawing, width } from './view.ts';
 
 /** 174 mm: what Letter and A4 both have room for. */
 const sheetWidth = 658;
@@ -21,7 +21,9 @@ export function Paper({ frame, name, svg, onPlace, children }: Props) {
   useEffect(() => {
     const watch = new ResizeObserver(([entry]) => {
       const wide = Math.round(entry?.contentRect.width ?? 0);
-      if (wide > 0) width.value = wide;
+      if (wide === 0) return;
+      if (width.value === 0) beginDrawing(wide);
+      else width.value = wide;
     });
     if (box.current) watch.observe(box.current);
     let before = 0;

@@ -12,7 +12,10 @@ import { points, pressure } from './points.ts';
 
 /** Px that the drawing has; nothing is drawn before they are known. */
 export const width = signal(0);
+/** Whether the lines are drawn yet: at first saturation alone, so that a finger that is already there is heard between. */
+const inked = signal(false);
 export const view = signal<View>('whole');
+const firstDrawn: readonly Family[] = ['saturation'];
 export const usualFamilies = firstFamilies;
 export const families = signal<readonly Family[]>(usualFamilies);
 /** For a projector: text one and a half times as large. */
@@ -27,6 +30,16 @@ export const looked = signal<PointKey | null>(null);
 export const cross = signal<AirPoint | null>(null);
 /** The step that is open in the column of points and processes. */
 export const openStep = signal<PointKey | ProcessKey | 'job' | null>(null);
+
+/** The first drawing, in two tasks of their own: measuring, drawing and writing all the lines at once would hold up a phone. */
+export function beginDrawing(wide: number): void {
+  setTimeout(() => {
+    width.value = wide;
+    setTimeout(() => {
+      inked.value = true;
+    });
+  });
+}
 
 export function toggleFamily(family: Family): void {
   const on = families.value;
@@ -82,5 +95,5 @@ const isSame = (one: Asked, other: Asked) =>
 
 export const frame = computed(() => paper.value?.frame ?? null);
 export const lines = computed(() =>
-  paper.value ? chartLines(paper.value.frame, families.value, paper.value.taken) : [],
+  paper.value ? chartLines(paper.value.frame, inked.value ? families.value : firstDrawn, paper.value.taken) : [],
 );
