@@ -3,20 +3,7 @@ import type { BrowserContextOptions, Page } from 'playwright-core';
 import { expect, inject, test } from 'vitest';
 import { asText, layouts, plainPrint } from '../job/tableImport/sheets.ts';
 import { pdfText } from './pdfText.ts';
-import {
-  desk,
-  fill,
-  fillJob,
-  go,
-  longestTask,
-  openAll,
-  phone,
-  plain,
-  sheet,
-  step,
-  stored,
-  useSite,
-} from './support.ts';
+import { desk, fill, fillJob, go, openAll, phone, plain, sheet, step, stored, useSite } from './support.ts';
 
 const { blank, open } = useSite();
 const explorer = 'worksheets/expected/';
@@ -33,10 +20,6 @@ const slider = (page: Page, id: string) => page.locator(`[id="${id}"]`);
 const total = (page: Page) => page.locator('.expected-reading .ledger .number').first();
 const sum = async (page: Page) =>
   plain(await page.locator('.derating-room svg').getAttribute('aria-label').then(String));
-
-test('coming alive takes no task over 50 ms, as the least of five loads', async () => {
-  expect(await longestTask(blank, explorer)).toBeLessThanOrEqual(50);
-});
 
 test('before any script there is a picture of an invented table, which says so', async () => {
   const { page } = await blank({ ...desk, javaScriptEnabled: false });
