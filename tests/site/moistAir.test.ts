@@ -145,7 +145,7 @@ test.each([
 ])('the chart is clean on a %s, with its steps and folds open, and in class', async (_, options) => {
   const page = await openChart(linked, options);
   await page.getByText('Take it away').click();
-  await page.getByText('Table of the points').click();
+  await page.getByText('Table of points and processes').click();
   await page.getByText('Read a place by its figures').click();
   await page.getByText('Height and pressure').click();
   await textField(page, 'air-paste').waitFor();
@@ -167,7 +167,7 @@ test.each([320, 390, 820, 1440])('nothing sticks out of the page at %i px', asyn
   const page = await openChart(linked, { viewport: { width, height: 800 } });
   await page.locator('#process-p1 .step-key').click();
   await page.locator('#process-p1 .ledger').waitFor();
-  await page.getByText('Table of the points').click();
+  await page.getByText('Table of points and processes').click();
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
 });
 

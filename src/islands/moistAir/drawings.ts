@@ -1,7 +1,7 @@
 /** What stands on the chart besides its lines: the points with their names, and the processes between them. */
 
 import type { MoistAir } from '~/calc/types.ts';
-import type { Box } from '~/charts/box.ts';
+import { type Box, boxOf } from '~/charts/box.ts';
 import { clipLine, onPlot } from '~/charts/clip.ts';
 import { type ChartFrame, xOf, yOf } from '~/charts/moistAir/frame.ts';
 import { arrowStroke, markStroke } from '~/charts/moistAir/marks.ts';
@@ -100,6 +100,12 @@ export function namesOf(frame: ChartFrame, of: readonly ChartPoint[]): readonly 
     of.map(({ code, name, air }) => ({ place: placeOf(frame, air), name: short ? code : name })),
     ownBoxes(frame),
   );
+}
+
+/** Where points and their names stand, for the lines' own words to keep clear of. */
+export function pointBoxes(frame: ChartFrame): Box[] {
+  const alone = drawnAlone(ownProcess.value !== null);
+  return [...othersBoxes(frame), ...namesOf(frame, alone).map((word) => boxOf(word, frame.letter))];
 }
 
 /** All of it in one, for a file. */

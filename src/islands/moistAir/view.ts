@@ -6,7 +6,7 @@ import { type AirPoint, type ChartFrame, chartFrame, type View } from '~/charts/
 import { pointsOf } from '~/charts/moistAir/process.ts';
 import type { PointKey, ProcessKey } from '~/job/processes.ts';
 import { system } from '../jobStore.ts';
-import { ownBoxes } from './drawings.ts';
+import { ownBoxes, pointBoxes } from './drawings.ts';
 import { ownProcess } from './own.ts';
 import { points, pressure } from './points.ts';
 
@@ -53,7 +53,7 @@ interface Sheet {
   readonly asked: Asked;
   readonly of: string;
   readonly frame: ChartFrame;
-  /** Where the words of the process stood when the lines were written on: they are kept clear. */
+  /** Where the words of points and process stood when the lines were written on: they are kept clear. */
   readonly taken: readonly Box[];
 }
 let last: Sheet | null = null;
@@ -78,7 +78,7 @@ const paper = computed((): Sheet | null => {
   const held = holding.value !== null;
   if (last && (held || (last.of === of && isSame(last.asked, asked) && around.every(within(last.frame))))) return last;
   const frame = chartFrame({ ...asked, around });
-  last = { asked, of, frame, taken: ownBoxes(frame) };
+  last = { asked, of, frame, taken: [...ownBoxes(frame), ...pointBoxes(frame)] };
   return last;
 });
 

@@ -90,7 +90,11 @@ export const processProblems: Readonly<Record<string, (limit: string) => string>
 };
 
 export const tableWords = {
-  fold: 'Table of the points',
+  fold: 'Table of points and processes',
   caption: (pressure: string) => `The points of the chart at ${pressure}`,
   point: 'Point',
+  processes: 'The processes of the chart',
+  process: 'Process',
+  way: (starts: readonly string[], end: string) => `${starts.join(' and ')} to ${end}`,
+  loads: { total: 'Total', sensible: 'Sensible', latent: 'Latent', condensate: 'Water out' },
 } as const;

@@ -32,11 +32,12 @@ export function Loads({ process, result }: { process: Process; result: ProcessRe
 
 const massFlow = (si: number): Shown =>
   inUnitOf(si, system.value === 'ip' ? 'lbPerHour' : 'kgPerS', system.value === 'ip' ? 0 : 3);
-const water = (si: number): Shown =>
+export const water = (si: number): Shown =>
   si < 1e-9 ? none : inUnitOf(si, system.value === 'ip' ? 'lbPerHour' : 'kgPerHour', 1);
-const none: Shown = { number: processSteps.none, unit: '' };
+export const none: Shown = { number: processSteps.none, unit: '' };
 /** A watt of a kilowatt is rounding, not heat. */
-const heat = (watts: number, of: number): Shown => (Math.abs(watts) < 1e-6 * Math.abs(of) ? none : capacity(watts));
+export const heat = (watts: number, of: number): Shown =>
+  Math.abs(watts) < 1e-6 * Math.abs(of) ? none : capacity(watts);
 
 /** The loads of a coil. */
 export function ownLoads(load: CoilLoad, kind: Exclude<ProcessKind, 'mixing'> = 'drying'): LedgerLine[] {

@@ -3,6 +3,7 @@ import { readingWords } from '~/words/en/moistAir.ts';
 import { tableWords } from '~/words/en/moistAirSteps.ts';
 import { points, pressure } from '../points.ts';
 import { pressureText, properties, propertyOf, unitOfProperty } from '../said.ts';
+import { ProcessTable } from './ProcessTable.tsx';
 
 const columns = properties.filter((property) => property !== 'vaporPressure');
 
@@ -41,6 +42,7 @@ export function PointTable() {
             ))}
           </tbody>
         </table>
+        <ProcessTable />
       </section>
     </details>
   );
