@@ -8,7 +8,8 @@ export const blank = {
   paper: 'Print this page: the chart comes out across a sheet of its own.',
   systems: { ip: '°F, grains a pound', si: '°C, grams a kilogram' },
   heights: { 0: 'sea level', 1600: '1,600 m (5,250 ft)', 2500: '2,500 m (8,200 ft)' },
-  chart: (system: string, height: string, pressure: string) => `${height}, ${pressure}: ${system}`,
+  chart: (system: string, height: string) => `${system}, at ${height}`,
+  pressure: (pressure: string) => `${pressure}, by the standard atmosphere.`,
   chartTitle: (system: string, height: string) => `Blank air chart, ${height}, ${system}`,
   chartDescription: (system: string, height: string, pressure: string) =>
     `A moist-air chart to write on, for ${height} (${pressure}), in ${system}.`,
