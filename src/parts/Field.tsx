@@ -73,13 +73,15 @@ export function Field(props: FieldProps) {
           unit !== '' && <span class="unit-fixed">{unit}</span>
         )}
       </div>
-      {hint && (
-        <p class="hint" id={`${id}-hint`}>
-          {hint}
-        </p>
-      )}
-      {problem && !saidAt && <Check id={`${id}-check`}>{problem}</Check>}
-      {props.children}
+      <div class="field-said">
+        {hint && (
+          <p class="hint" id={`${id}-hint`}>
+            {hint}
+          </p>
+        )}
+        {problem && !saidAt && <Check id={`${id}-check`}>{problem}</Check>}
+        {props.children}
+      </div>
     </div>
   );
 }
