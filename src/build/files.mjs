@@ -63,6 +63,8 @@ const files = {
   ],
   /** The rows of the airflow sheet, which the store of the device knows too. */
   rows: ['src/job/airflow/{quantities,choices,tables}.ts', 'src/calc/airflow/limits.ts'],
+  /** The rows of how sure, which the store of the device knows too. */
+  sureRows: ['src/job/sure/{choices,quantities,tables,join}.ts'],
   /** The airflow sheet: its lines, and the words that only it has. */
   airflow: [
     'src/islands/airflow/{index,MethodStep,model,start,flowText}.{ts,tsx}',

@@ -5,19 +5,20 @@ export interface ShareScaleProps {
   /** Fractions of what the system should make. */
   readonly share: number;
   readonly line: number;
-  readonly range?: { readonly low: number; readonly high: number } | undefined;
+  readonly range: { readonly low: number; readonly high: number };
   readonly width: number;
   readonly words: { readonly line: string; readonly should: string; readonly summary: string };
 }
 
-const HEIGHT = 128;
-const AXIS = 100;
+const HEIGHT = 160;
+const AXIS = 132;
+const BAR = { top: 46, height: 40 } as const;
+const DIMENSION = 106;
 
-/** What is shown at least; a share far off widens it, so that the mark never leaves the paper. */
-function domainOf(share: number, range: ShareScaleProps['range']): [number, number] {
-  const low = Math.min(share, range?.low ?? share);
-  const high = Math.max(share, range?.high ?? share);
-  return [Math.min(0.75, Math.floor(low * 10 - 0.5) / 10), Math.max(1.1, Math.ceil(high * 10 + 0.5) / 10)];
+/** What is shown at least; a share far off widens it, so that the mark and the figures of its ends never leave the paper. */
+function domainOf(share: number, { low, high }: ShareScaleProps['range']): [number, number] {
+  const [least, most] = [Math.min(share, low), Math.max(share, high)];
+  return [Math.min(0.75, Math.floor(least * 20 - 1) / 20), Math.max(1.1, Math.ceil(most * 20 + 1.4) / 20)];
 }
 
 /** The share on its scale: measured thick, what it should make dashed, the agreed line a chain, the range hatched. */
@@ -45,7 +46,7 @@ export function ShareScale({ share, line, range, width, words }: ShareScaleProps
           </text>
         </g>
       ))}
-      {range && <RangeBar low={x(range.low)} high={x(range.high)} clear={[x(line), x(share), x(1)]} />}
+      <RangeBar low={x(range.low)} high={x(range.high)} clear={[x(line), x(share), x(1)]} />
       <path class="line-agreed" d={`M${px(x(line))} 22V${AXIS}`} />
       <text class={lineLeft ? 'end' : undefined} x={px(x(line)) + (lineLeft ? 5 : -5)} y="14">
         {words.line}
@@ -54,25 +55,43 @@ export function ShareScale({ share, line, range, width, words }: ShareScaleProps
       <text class={lineLeft ? undefined : 'end'} x={px(x(1)) + (lineLeft ? -5 : 5)} y="14">
         {words.should}
       </text>
-      <path class="line-measured" d={`M${measured} 44V${AXIS - 6}`} />
-      <text class="strong clear" x={measured + 8} y="56">
+      <path class="line-measured" d={`M${measured} ${BAR.top - 8}V${BAR.top + BAR.height + 8}`} />
+      <text class="strong clear" x={measured + 7} y={BAR.top - 7}>
         {Math.round(share * 100)} %
       </text>
+      <Ends low={x(range.low)} high={x(range.high)} figures={range} />
     </svg>
   );
 }
 
 /** The hatched bar of a range; a line that crosses it clears some paper on each side. */
 function RangeBar({ low, high, clear }: { low: number; high: number; clear: readonly number[] }) {
+  const { top, height } = BAR;
   const width = px(high - low);
   const inside = clear.filter((x) => x > low && x < high);
   return (
     <g>
-      <rect x={px(low)} y="50" width={width} height="30" fill="url(#hatch-measured)" />
-      <path class="line-knock" d={inside.map((x) => `M${px(x)} 50v30`).join('')} />
-      <rect class="outline" x={px(low)} y="50" width={width} height="30" />
-      <path class="line-dimension" d={`M${px(low)} 90H${px(high)}`} />
-      <path class="line-end" d={oblique(low, 90) + oblique(high, 90)} />
+      <rect x={px(low)} y={top} width={width} height={height} fill="url(#hatch-measured)" />
+      <path class="line-knock" d={inside.map((x) => `M${px(x)} ${top}v${height}`).join('')} />
+      <rect class="outline" x={px(low)} y={top} width={width} height={height} />
+    </g>
+  );
+}
+
+/** The dimension line under the bar, the figures of its ends outside it. */
+function Ends({ low, high, figures }: { low: number; high: number; figures: ShareScaleProps['range'] }) {
+  const top = BAR.top + BAR.height + 4;
+  return (
+    <g>
+      <path class="line-scale" d={`M${px(low)} ${top}V${DIMENSION + 8}M${px(high)} ${top}V${DIMENSION + 8}`} />
+      <path class="line-dimension" d={`M${px(low)} ${DIMENSION}H${px(high)}`} />
+      <path class="line-end" d={oblique(low, DIMENSION) + oblique(high, DIMENSION)} />
+      <text class="strong end clear" x={px(low) - 12} y={DIMENSION + 5}>
+        {Math.round(figures.low * 100)}
+      </text>
+      <text class="strong clear" x={px(high) + 12} y={DIMENSION + 5}>
+        {Math.round(figures.high * 100)} %
+      </text>
     </g>
   );
 }

@@ -1,4 +1,5 @@
 import { effect } from '@preact/signals';
+import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { AnswerBar } from '~/parts/AnswerBar.tsx';
 import { jobLine } from '~/words/en/jobLine.ts';
@@ -10,6 +11,7 @@ import { keepInView, toAnswer, toField, toNextField } from './travel.ts';
 
 /** What the bar says. */
 export interface BarWords {
+  readonly mark?: ComponentChildren;
   readonly big: string;
   /** A smaller word behind the big figure. */
   readonly after?: string;
@@ -23,11 +25,12 @@ let last: Element | null = null;
 
 /** The bar at the foot of a phone: the answer so far, and the key that leads to the next field. */
 export function SheetBar<Step extends string>({ sheet, says }: { sheet: SheetSteps<Step>; says: BarWords }) {
-  const { big, after, sentence, small, field } = says;
+  const { mark, big, after, sentence, small, field } = says;
   useEffect(() => followFocus(sheet), []);
   const prefix = source.value === 'demo' ? `${jobLine.demo} · ` : '';
   return (
     <AnswerBar
+      mark={mark}
       big={
         <>
           {big}

@@ -21,6 +21,10 @@ export function capacity(watts: number): Shown {
 
 export const capacityText = (watts: number) => joined(capacity(watts));
 
+/** The ends of a range of a capacity, the unit behind the high one; nothing is less than none. */
+export const capacityEnds = ({ low, high }: { readonly low: number; readonly high: number }) =>
+  [capacity(Math.max(0, low)).number, capacityText(high)] as const;
+
 /** A share in whole percent. */
 export const percent = (fraction: number) => `${formatNumber(fraction * 100, 0)}\u00a0%`;
 
@@ -52,6 +56,10 @@ export function ofKind(kind: Kind, si: number): Shown {
 export const temperature = (si: number) => joined(ofKind('temperature', si));
 export const temperatureStep = (si: number) =>
   joined(inUnitOf(si, differenceUnit(displayUnit.temperature[system.value])));
+
+/** A difference of two humidities, in the measure in which they are read. */
+export const humidityStep = (si: number, measure: 'relativeHumidity' | 'wetBulb') =>
+  measure === 'wetBulb' ? temperatureStep(si) : joined(inUnitOf(si, 'percent', 1));
 
 /** Airflow for each ton, or for each kilowatt. */
 export const ofCapacity = (si: number) => inUnitOf(si, system.value === 'ip' ? 'cfmPerTon' : 'lsPerKw', 0);

@@ -46,7 +46,7 @@ const isNeeded = computed(() => {
 });
 
 /** Fetches something once it is needed. A fetch that failed is tried again with the next edit. */
-function fetchWhen(needed: () => boolean, fetch: () => Promise<void>): void {
+export function fetchWhen(needed: () => boolean, fetch: () => Promise<void>): void {
   let fetching = false;
   const stop = effect(() => {
     if (!job.value || !needed() || fetching) return;

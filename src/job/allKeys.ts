@@ -4,11 +4,14 @@ import { airflowQuantities } from './airflow/quantities.ts';
 import { airflowTables } from './airflow/tables.ts';
 import { choices, joinChoices } from './choices.ts';
 import { joinQuantities, quantities } from './quantities.ts';
+import { sureChoices } from './sure/choices.ts';
+import { sureQuantities } from './sure/quantities.ts';
+import { sureTables } from './sure/tables.ts';
 import { tables } from './tables.ts';
 
-joinQuantities(airflowQuantities);
-joinChoices(airflowChoices);
+joinQuantities({ ...airflowQuantities, ...sureQuantities });
+joinChoices({ ...airflowChoices, ...sureChoices });
 
-export const allQuantities = { ...quantities, ...airflowQuantities } as const;
-export const allChoices = { ...choices, ...airflowChoices } as const;
-export const allTables = { ...tables, ...airflowTables } as const;
+export const allQuantities = { ...quantities, ...airflowQuantities, ...sureQuantities } as const;
+export const allChoices = { ...choices, ...airflowChoices, ...sureChoices } as const;
+export const allTables = { ...tables, ...airflowTables, ...sureTables } as const;

@@ -6,6 +6,7 @@
 import { limits } from '../calc/limits.ts';
 import type { airflowQuantities } from './airflow/quantities.ts';
 import { lineSetQuantities } from './lineSetQuantities.ts';
+import type { sureQuantities } from './sure/quantities.ts';
 import type { Quantity, System, UnitKey } from './types.ts';
 import { toSi } from './units.ts';
 
@@ -271,8 +272,8 @@ export const quantities = {
   },
 } as const satisfies Record<string, Quantity>;
 
-/** Those of the airflow sheet are asked nowhere else: no other page carries their rows. */
-export type QuantityKey = keyof typeof quantities | keyof typeof airflowQuantities;
+/** Those of the airflow sheet and of how sure come with who asks them: no other page carries their rows. */
+export type QuantityKey = keyof typeof quantities | keyof typeof airflowQuantities | keyof typeof sureQuantities;
 
 const rows: Partial<Record<QuantityKey, Quantity>> = { ...quantities };
 

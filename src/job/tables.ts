@@ -5,6 +5,7 @@
  * In 'rating' the first three columns name the place of a figure: °C to 1e-6 and the number of the airflow block, 1 or 2.
  */
 import type { AirflowTableKey } from './airflow/tables.ts';
+import type { SureTableKey } from './sure/tables.ts';
 import type { TypedTable } from './types.ts';
 
 const readingColumns = ['time', 'probe', 'dryBulb', 'relativeHumidity', 'wetBulb'] as const;
@@ -20,8 +21,8 @@ export const tables = {
   processes: ['key', 'kind', 'from', 'with', 'to', 'endDryBulb', 'airflow', 'secondAirflow'],
 } as const satisfies Record<string, readonly string[]>;
 
-/** Those of the airflow sheet stand with it: no other page carries their columns. */
-export type TableKey = keyof typeof tables | AirflowTableKey;
+/** Those of the airflow sheet and of how sure stand with them: no other page carries their columns. */
+export type TableKey = keyof typeof tables | AirflowTableKey | SureTableKey;
 
 /** `sheetRows`: of a whole rating table, which may be longer than any other. */
 export const tableLimits = { columns: 60, rows: 600, sheetRows: 1500 } as const;

@@ -4,6 +4,7 @@ import { linesOf } from './lineSet.ts';
 import { type FindAirflow, measuredTest, type ToTest } from './measuredTest.ts';
 import { ratingGrid } from './ratingGrid.ts';
 import { ratingProblems } from './ratingProblems.ts';
+import { sureIn } from './sure/sureIn.ts';
 import { type ReadSheet, ratingIn } from './toRating.ts';
 import type { Job } from './types.ts';
 import { usesSheet } from './usesSheet.ts';
@@ -18,7 +19,7 @@ export function toTest(job: Job, find: FindAirflow | null = null, readSheet: Rea
   const rating = ratingIn(job, grid, readSheet);
   const basisAssumed = rating !== null && said(job, 'rating.basis') === null;
   return {
-    test: { ...test, rating, lineSet: linesOf(job).input },
+    test: { ...test, ...sureIn(job, test), rating, lineSet: linesOf(job).input },
     // A whole table takes the place of the cells, which are then not judged.
     problems: usesSheet(job) ? problems : [...problems, ...ratingProblems(grid)],
     assumed: basisAssumed ? [...assumed, 'rating.basis'] : assumed,

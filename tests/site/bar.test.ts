@@ -61,7 +61,15 @@ test('with the table it says the share, and that step 6 is still to be asked', a
   await fillJob(page);
   await says(page, /^\d\d % of what it should make$/, 'no verdict yet: step 6 says how sure');
   await choose(page, 'sure', 'No');
-  await says(page, /^\d\d % of what it should make$/, 'no verdict yet');
+  await says(page, 'Cannot tell', /^\d\d %: between \d\d and \d+ %$/);
+});
+
+test('a machine whose speed nobody asked about has no verdict yet', async () => {
+  const page = await openSheet();
+  await fill(page, { ...readings, outdoorDryBulb: '91', nominalCapacity: '3' });
+  await fillCells(page);
+  await choose(page, 'sure', 'No');
+  await says(page, /^\d\d % of what it should make$/, 'no verdict yet: step 4 asks its speed');
 });
 
 test('a machine that may choose its own speed gets no verdict', async () => {
@@ -125,11 +133,12 @@ test('supply air warmer than the return air gets no verdict', async () => {
   await says(page, 'No verdict', 'supply warmer than return');
 });
 
-test('a share that no machine makes is no verdict but a reason to look again', async () => {
+test('a share that no machine makes cannot be told, and is a reason to look again', async () => {
   const page = await openSheet();
   await fillJob(page);
+  await choose(page, 'sure', 'No');
   await fill(page, { 'airflow.volumeFlow': '1700' });
-  await says(page, 'No verdict', /^1\d\d %: higher than it can make$/);
+  await says(page, 'Cannot tell', /^1\d\d %: higher than it can make$/);
 });
 
 test('in SI it says kilowatts', async () => {

@@ -191,7 +191,7 @@ test('with the certified capacity alone the share comes as an estimate wherever 
   await expect.poll(() => bar(page).then(([big]) => big)).toMatch(/^\d+ % of what it should make$/);
   await expect.poll(() => bar(page).then(([, small]) => small)).toContain('an estimate');
   await expect
-    .poll(() => page.locator('.answer-plain').innerText().then(plain))
+    .poll(() => page.locator('.answer-note').first().innerText().then(plain))
     .toMatch(/^An estimate: .* differ by \d+ % either way/);
   expect(plain(await page.locator('#answer .ledger').first().innerText())).toMatch(/an estimate within \d+ %/);
   await expect

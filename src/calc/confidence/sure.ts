@@ -22,7 +22,7 @@ import { type Effect, effectsOf } from './effects.ts';
 import { improvementsOf, thisVisit } from './improvements.ts';
 import { type SourceFacts, testSources } from './testSources.ts';
 import { testInputs, testResults, testWork } from './testWork.ts';
-import { tooHigh, verdictOn } from './verdict.ts';
+import { verdictOn } from './verdict.ts';
 
 /** How sure a test is: its ratio with a budget, the ranges of what was measured, and what would make the ratio surer. */
 export interface Sure {
@@ -102,8 +102,7 @@ function figureOf(result: Ranged | 'ratio', load: CoilLoad, bare: BareRatio | nu
 }
 
 /**
- * No verdict: something is missing, or a remark withholds it. A ratio higher than the system can make is no reason to withhold
- * it: that it cannot be told is the verdict.
+ * No verdict: something is missing, or a remark withholds it.
  */
 export function verdictOf(
   test: Test,
@@ -114,7 +113,7 @@ export function verdictOf(
   const speed: Outcome<unknown> = given(test.fullSpeed) ? { ok: true, value: test.fullSpeed } : waitingFor('fullSpeed');
   const lack = lacking(ratio, speed);
   if (lack || !ratio.ok) return lack ?? waitingFor();
-  if (remarks.some(({ weight, code }) => weight === 'stop' && code !== tooHigh)) return waitingFor();
+  if (remarks.some(({ weight }) => weight === 'stop')) return waitingFor();
   const estimateOnly = orNull(rating)?.table.from === 'generic';
   const { line } = test;
   return attempt(() =>

@@ -68,9 +68,9 @@ export const sureRules: readonly Rule[] = [
     },
   },
   {
-    // Airflow overstated, a cold spot at the supply probe, the wrong row or stage come first.
+    // Airflow overstated, a cold spot at the supply probe, the wrong row or stage come first. That it cannot be told is the verdict.
     code: tooHigh,
-    weight: 'stop',
+    weight: 'doubt',
     about: 'test',
     amounts: ({ ratio }) => (ratio && isTooHigh(ratio) ? [amount('r', 'fraction', ratio.value)] : null),
   },

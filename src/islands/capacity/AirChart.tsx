@@ -11,16 +11,19 @@ import { href } from '~/parts/href.ts';
 import { results } from '~/words/en/results.ts';
 import { jobProcess } from '../jobProcess.ts';
 import { regionText } from '../regionText.ts';
+import { capacityEnds } from '../show.ts';
 import { assessment, system } from '../store.ts';
 import { isDesk } from './model.ts';
 
 /** What the coil does to the air, on the chart of this job's own pressure. */
 export function AirChart() {
   const process = jobProcess.value;
+  const range = assessment.value.ranges.total;
   return (
     <div class="sheet-air-chart">
       {process && <Drawn process={process} />}
       <p class="note">
+        {range && `${results.chartRange(...capacityEnds(range.interval))} `}
         {regionText()} <a href={href('/worksheets/moist-air/')}>{results.wholeChart}</a>
       </p>
     </div>

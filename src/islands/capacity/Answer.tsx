@@ -1,10 +1,10 @@
 import { answer } from '~/words/en/answer.ts';
 import { lazy } from '../lazy.tsx';
-import { capacityText, percent } from '../show.ts';
-import { assessment, expectedHalf, job } from '../store.ts';
-import { estimateBand } from './estimate.ts';
+import { capacityText } from '../show.ts';
+import { assessment, expectedHalf } from '../store.ts';
 import { expectedNeeds, measuredNeeds, needText } from './model.ts';
 import { stopReason } from './remarks.ts';
+import { type Sentences, verdictSaid } from './said.ts';
 
 const Results = lazy(() => import('./late.ts').then((late) => late.Results));
 
@@ -20,11 +20,12 @@ export function Answer() {
   );
 }
 
-/** The biggest thing on the sheet, and the sentence below it for the technician. */
+/** The biggest thing on the sheet, with the mark of a verdict before it, and the sentence below it for the technician. */
 function Sentence() {
-  const [first, second, third] = sentences();
+  const { mark, first, second, third } = sentences();
   return (
     <>
+      {mark}
       <h2 class="answer-sentence" id="answer-head">
         {first}
       </h2>
@@ -36,20 +37,13 @@ function Sentence() {
   );
 }
 
-function sentences(): readonly [string, string, string?] {
+function sentences(): Sentences {
   const { measured, ratio } = assessment.value;
-  if (!measured.ok) return [answer.nothing, answer.nothingLead(needText(measuredNeeds.value))];
+  if (!measured.ok) return { first: answer.nothing, second: answer.nothingLead(needText(measuredNeeds.value)) };
   const stop = stopReason.value;
-  if (stop) return [answer.noVerdict, stop.say];
-  if (!ratio.ok) return [answer.makes(capacityText(measured.value.total)), expectationSaid()];
-  const share = percent(ratio.value.value);
-  const band = estimateBand.value;
-  const advice = job.value.chosen.sideBySide === 'yes' ? answer.rangeChecked : answer.rangeAdvice;
-  return [
-    answer.share(share),
-    `${band === null ? '' : `${answer.estimate(band)} `}${answer.noVerdictYet} ${answer.rangeMissing(share)}`,
-    advice,
-  ];
+  if (stop) return { first: answer.noVerdict, second: stop.say };
+  const said = ratio.ok && verdictSaid.value?.sentencesOfVerdict();
+  return said || { first: answer.makes(capacityText(measured.value.total)), second: expectationSaid() };
 }
 
 /** What the expectation still needs, or that it cannot be had. It keeps its line while the assessment is on its way. */

@@ -1,18 +1,19 @@
 import { CoolingDrying } from '~/charts/CoolingDrying.tsx';
 import { results } from '~/words/en/results.ts';
-import { capacityText, inUnitOf, joined, percent } from '../show.ts';
+import { capacityEnds, capacityText, inUnitOf, joined, percent } from '../show.ts';
 import { assessment, system } from '../store.ts';
 import { isDesk } from './model.ts';
 import { latentUnseen } from './remarks.ts';
 
 /** How the work divides into cooling and drying. What two humidity probes cannot tell from zero is not given a number. */
 export function CoolingAndDrying() {
-  const { measured } = assessment.value;
+  const { measured, ranges } = assessment.value;
   if (!measured.ok) return null;
   const { sensible, latent, sensibleHeatRatio, condensate } = measured.value;
   const unseen = latentUnseen.value;
   const cooling = results.coolingOf(capacityText(sensible));
   const drying = unseen ? results.dryingUnseen : results.dryingOf(capacityText(latent));
+  const between = ranges.latent && capacityEnds(ranges.latent.interval);
   const share = percent(Math.min(1, sensibleHeatRatio));
   const water = joined(inUnitOf(condensate, system.value === 'ip' ? 'lbPerHour' : 'kgPerHour', 1)).replace('/h', '');
   return (
@@ -27,7 +28,7 @@ export function CoolingAndDrying() {
       />
       <p class="label quiet">
         {unseen ? '' : `${results.waterOf(water, share)} `}
-        <b>{results.rough}</b>
+        {!unseen && between && <b>{results.rough(...between)}</b>}
       </p>
     </section>
   );

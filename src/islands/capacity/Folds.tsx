@@ -3,17 +3,20 @@ import { sourceLabels } from '~/calc/sourceLabels.ts';
 import { href } from '~/parts/href.ts';
 import { Ledger, type LedgerLine } from '~/parts/Ledger.tsx';
 import { derateNames, results } from '~/words/en/results.ts';
+import { sureFigures } from '~/words/en/sureFigures.ts';
 import { changeText, fine } from '../fine.ts';
+import { LateFold } from '../LateFold.tsx';
 import { lazy } from '../lazy.tsx';
 import { inUnitOf, joined } from '../show.ts';
 import { assessment, interpreted, system } from '../store.ts';
 import { workingAsked } from './model.ts';
 
+const Figures = lazy(() => import('./sure/Figures.tsx').then((module) => module.Figures));
 const Working = lazy(() => import('./Working.tsx').then((module) => module.Working));
 
 /** What stands behind the results, folded until somebody asks. */
 export function Folds() {
-  const { expected } = assessment.value;
+  const { expected, ratio } = assessment.value;
   const nominal = interpreted.value.test.nominalCapacity;
   return (
     <section class="folds">
@@ -26,6 +29,9 @@ export function Folds() {
           </p>
         </details>
       )}
+      <LateFold summary={ratio.ok ? sureFigures.fold : sureFigures.foldWithout}>
+        <Figures />
+      </LateFold>
       <WorkingFold />
     </section>
   );

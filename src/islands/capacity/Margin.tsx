@@ -1,10 +1,14 @@
 import { sourceLabels } from '~/calc/sourceLabels.ts';
+import { Shares } from '~/charts/Shares.tsx';
 import { Legend } from '~/parts/Legend.tsx';
 import { margin } from '~/words/en/margin.ts';
+import { sureFigures } from '~/words/en/sureFigures.ts';
 import { inUnitOf, joined, percent, temperatureStep } from '../show.ts';
 import { assessment, interpreted, system } from '../store.ts';
 import { cellsSaid } from './cells.ts';
 import { estimateBand } from './estimate.ts';
+import { isDesk } from './model.ts';
+import { largest } from './sure/causes.ts';
 
 /** The margin of a desk's sheet: the numbers of the ledger, each with its source, and how to read the lines. */
 export function Margin() {
@@ -41,7 +45,22 @@ export function Margin() {
         {altitude === null && barometer === null && `${margin.seaLevel} `}
         {margin.limits(temperatureStep(probeLimits.dryBulb), percent(probeLimits.relativeHumidity))}
       </p>
+      {isDesk.value && <WhatMakesIt />}
       <Legend />
     </aside>
+  );
+}
+
+/** The largest shares of the range, beside it. */
+function WhatMakesIt() {
+  const shares = largest(4);
+  if (shares.length === 0) return null;
+  const said = shares.map(({ name, share }) => `${name} ${percent(share)}`).join(', ');
+  return (
+    <section class="sheet-legend">
+      <h3>{sureFigures.causes}</h3>
+      <Shares shares={shares} width={240} summary={sureFigures.causesSummary(said)} />
+      <p class="note">{sureFigures.causesLead}</p>
+    </section>
   );
 }

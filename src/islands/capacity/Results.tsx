@@ -1,11 +1,10 @@
-import { ShareScale } from '~/charts/ShareScale.tsx';
 import { Ledger, type LedgerLine } from '~/parts/Ledger.tsx';
 import { results } from '~/words/en/results.ts';
 import type { WorkingGroup } from '~/words/en/working.ts';
 import { LateFold } from '../LateFold.tsx';
 import { lazy } from '../lazy.tsx';
 import { capacity, percent } from '../show.ts';
-import { assessment, interpreted } from '../store.ts';
+import { assessment } from '../store.ts';
 import { CapacityBlock } from './CapacityBlock.tsx';
 import { CoolingAndDrying } from './CoolingAndDrying.tsx';
 import { estimateBand } from './estimate.ts';
@@ -13,6 +12,7 @@ import { Folds } from './Folds.tsx';
 import { HangTogether } from './HangTogether.tsx';
 import { isDesk, workingAsked } from './model.ts';
 import { nextStep } from './nextStep.ts';
+import { Range } from './sure/Range.tsx';
 
 const AirChart = lazy(() => import('./AirChart.tsx').then((module) => module.AirChart));
 
@@ -22,7 +22,7 @@ export function Results() {
   return (
     <>
       <section class="answer">
-        <Share />
+        <Range />
         <AnswerLedger />
       </section>
       <section>
@@ -46,18 +46,6 @@ export function Results() {
       {isDesk.value && <CapacityBlock />}
     </>
   );
-}
-
-function Share() {
-  const { ratio } = assessment.value;
-  if (!ratio.ok) return null;
-  const { line } = interpreted.value.test;
-  const words = {
-    line: results.scaleLine(percent(line)),
-    should: results.scaleShould,
-    summary: results.scaleSummary(percent(ratio.value.value), percent(line)),
-  };
-  return <ShareScale share={ratio.value.value} line={line} width={isDesk.value ? 600 : 358} words={words} />;
 }
 
 function AnswerLedger() {

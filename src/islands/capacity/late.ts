@@ -2,3 +2,4 @@
 export { CapacityBlock } from './CapacityBlock.tsx';
 export { Margin } from './Margin.tsx';
 export { Results } from './Results.tsx';
+export { barOfVerdict, sentencesOfVerdict } from './sure/said.tsx';

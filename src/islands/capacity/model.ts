@@ -14,11 +14,11 @@ import { problemParts, readOf, shownText, shownUnit, typing } from '../fields.ts
 import type { BarWords } from '../SheetBar.tsx';
 import { sheetSteps } from '../sheetSteps.ts';
 import { capacityText, clock, percent } from '../show.ts';
-import { assessment, interpreted, job, source } from '../store.ts';
+import { assessment, interpreted, job } from '../store.ts';
 import { cellParts } from './cellProblem.ts';
 import { cellCount, isGeneric, readyGrid } from './cells.ts';
-import { estimateBand } from './estimate.ts';
 import { stopReason } from './remarks.ts';
+import { verdictSaid } from './said.ts';
 
 export const capacitySteps = sheetSteps(['entering', 'leaving', 'airflow', 'outdoors', 'rating', 'sure']);
 export type StepId = (typeof capacitySteps.steps)[number];
@@ -131,12 +131,8 @@ export const bar = computed((): BarWords => {
   if (!measured.ok) return waitingBar(measured.problem !== null);
   const stop = stopReason.value;
   if (stop && typing.value === null) return { big: barWords.noVerdict, sentence: true, small: stop.short };
-  if (ratio.ok) {
-    const asked = job.value.chosen.sideBySide !== undefined || source.value === 'demo';
-    const next = asked ? barWords.noRange : barWords.noVerdictYet;
-    const small = estimateBand.value === null ? next : `${barWords.estimate} · ${barWords.noRange}`;
-    return { big: percent(ratio.value.value), after: barWords.ofWhatItShould, sentence: false, small };
-  }
+  const said = ratio.ok && verdictSaid.value?.barOfVerdict();
+  if (said) return said;
   const small = [barWords.measuredNow, assumedCount.value > 0 && barWords.assumed(assumedCount.value)];
   return { big: capacityText(measured.value.total), sentence: false, small: small.filter(Boolean).join(' · ') };
 });

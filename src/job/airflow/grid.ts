@@ -1,18 +1,18 @@
 /** The grids of the airflow sheet: their cells, read and typed. A row or a column that nobody has typed in is not stored. */
-
 import { joinChoices } from '../choices.ts';
-import { applyEdits, withOwnUnit } from '../edit.ts';
-import { siOf, systemOf } from '../entered.ts';
-import { joinQuantities, type QuantityKey, unitOf } from '../quantities.ts';
-import { type Read, read } from '../read.ts';
-import { cellText } from '../tables.ts';
-import type { Edit, Job, TypedTable, UnitKey } from '../types.ts';
+import { applyEdits } from '../edit.ts';
+import { siOf } from '../entered.ts';
+import { cellOf, type Grid, type GridCell, type GridPlace, rowsOf, typedCell } from '../gridCells.ts';
+import { joinQuantities, type QuantityKey } from '../quantities.ts';
+import type { Edit, Job, UnitKey } from '../types.ts';
 import { airflowChoices } from './choices.ts';
 import { airflowQuantities } from './quantities.ts';
 import { type AirflowTableKey, airflowTables } from './tables.ts';
 
 joinQuantities(airflowQuantities);
 joinChoices(airflowChoices);
+
+export type { GridCell };
 
 /** What the figures of a column are. */
 export const columnQuantity: Readonly<Record<AirflowTableKey, (column: string) => QuantityKey>> = {
@@ -27,20 +27,11 @@ export const columnQuantity: Readonly<Record<AirflowTableKey, (column: string) =
   },
 };
 
-export interface GridCell {
-  readonly text: string;
-  /** What a bare number in it means. */
-  readonly unit: UnitKey;
-  readonly read: Read;
-}
+const gridOf = (key: AirflowTableKey): Grid => ({ key, columns: airflowTables[key], quantity: columnQuantity[key] });
 
 /** One cell; an empty one where nothing is stored. */
 export function gridCell(job: Job, key: AirflowTableKey, row: number, column: string): GridCell {
-  const table = job.tables[key];
-  const quantity = columnQuantity[key](column);
-  const unit = table?.columns.find((one) => one.key === column)?.unit ?? unitOf(quantity, systemOf(job));
-  const text = table?.rows[row] ? cellText(table, table.rows[row], column) : '';
-  return { text, unit, read: read(text, quantity, unit) };
+  return cellOf(job, gridOf(key), { row, column });
 }
 
 /** Its SI value; `null` where nothing usable stands. */
@@ -50,51 +41,19 @@ export function gridValue(job: Job, key: AirflowTableKey, row: number, column: s
 
 /** How many rows are stored. */
 export function gridRows(job: Job, key: AirflowTableKey): number {
-  return job.tables[key]?.rows.length ?? 0;
+  return rowsOf(job, { key });
 }
 
-/**
- * The edit for a text typed into a cell, a bare number in it being in `unit`: where the column is kept in another one, the
- * unit is written behind the number. Rows that are empty at the end go.
- */
-export function setGridCell(
-  job: Job,
-  key: AirflowTableKey,
-  at: { readonly row: number; readonly column: string },
-  text: string,
-  unit: UnitKey,
-): Edit {
-  const table = complete(job, key, at.column, unit);
-  const index = table.columns.findIndex((one) => one.key === at.column);
-  const kept = table.columns[index]?.unit === unit ? text : withOwnUnit(text, unit);
-  const blank = table.columns.map(() => '');
-  const count = Math.max(table.rows.length, at.row + 1);
-  const rows = Array.from({ length: count }, (_, row) => {
-    const old = table.rows[row] ?? blank;
-    return row === at.row ? old.map((was, one) => (one === index ? kept : was)) : old;
-  });
-  const last = rows.findLastIndex((row) => row.some((cell) => cell !== ''));
-  const to: TypedTable | undefined = last < 0 ? undefined : { columns: table.columns, rows: rows.slice(0, last + 1) };
-  return { slot: 'tables', key, to };
-}
-
-/** The table with all its columns; a column that is new is kept in the unit of what is typed into it first. */
-function complete(job: Job, key: AirflowTableKey, column: string, unit: UnitKey): TypedTable {
-  const old: TypedTable = job.tables[key] ?? { columns: [], rows: [] };
-  const missing = airflowTables[key].filter((name) => !old.columns.some((one) => one.key === name));
-  const quantity = columnQuantity[key];
-  const usual = (name: string) => (quantity(name) === quantity(column) ? unit : unitOf(quantity(name), systemOf(job)));
-  return {
-    columns: [...old.columns, ...missing.map((name) => ({ key: name, unit: usual(name) }))],
-    rows: old.rows.map((row) => [...row, ...missing.map(() => '')]),
-  };
+/** The edit for a text typed into a cell, a bare number in it being in `unit`. */
+export function setGridCell(job: Job, key: AirflowTableKey, at: GridPlace, text: string, unit: UnitKey): Edit {
+  return typedCell(job, gridOf(key), at, text, unit);
 }
 
 /** The edit for a block of texts put in at a cell, as a spreadsheet gives it; what does not fit into the grid is left out. */
 export function setGridBlock(
   job: Job,
   key: AirflowTableKey,
-  at: { readonly row: number; readonly column: string },
+  at: GridPlace,
   block: readonly (readonly string[])[],
   size: { readonly columns: readonly string[]; readonly rows: number; readonly unitOf: (column: string) => UnitKey },
 ): Edit | null {

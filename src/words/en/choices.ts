@@ -1,6 +1,7 @@
 /** What stands on the buttons of every choice, under the key of the table of choices. */
 import type { ChoiceKey } from '../../job/types.ts';
 import type { airflowChoiceWords } from './airflowChoices.ts';
+import type { sureChoiceWords } from './sureFields.ts';
 
 export interface ChoiceWords {
   readonly ask: string;
@@ -118,8 +119,10 @@ const ofEverySheet = {
   },
 } as const satisfies Partial<Record<ChoiceKey, ChoiceWords>>;
 
-/** Those of the airflow sheet join where that sheet is shown: see `joinAirflow.ts`. */
-export const choiceWords = { ...ofEverySheet } as typeof ofEverySheet & typeof airflowChoiceWords;
+/** Those of the airflow sheet and of how sure join where they are shown: see `joinAirflow.ts` and `joinSure.ts`. */
+export const choiceWords = { ...ofEverySheet } as typeof ofEverySheet &
+  typeof airflowChoiceWords &
+  typeof sureChoiceWords;
 
 /** The choices that are asked with a question of their own; the others are keys beside what they change. */
 export type AskedChoice = keyof typeof choiceWords;

@@ -89,5 +89,5 @@ const ofEverySheet: Readonly<Record<keyof typeof quantities, QuantityWords>> = {
   'process.dryAirFlow': { name: 'Dry air', term: 'mass flow', inSentence: 'flow of dry air' },
 };
 
-/** Those of the airflow sheet join where that sheet is shown: see `joinAirflow.ts`. */
+/** Those of the airflow sheet and of how sure join where they are shown: see `joinAirflow.ts` and `joinSure.ts`. */
 export const quantityWords = { ...ofEverySheet } as Record<QuantityKey, QuantityWords>;

@@ -164,7 +164,6 @@ const rating: Readonly<Record<string, RemarkWords>> = {
   higherThanItCanMake: {
     say: (ratio) =>
       `${ratio} is higher than this system can make. Airflow overstated, a cold spot at the supply probe, or the wrong row or stage come first.`,
-    short: (ratio) => `${ratio}: higher than it can make`,
     next: 'Look at the airflow first, then move the supply probe to where the air is mixed, then look at the row of the table.',
   },
   dryCell: {

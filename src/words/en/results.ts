@@ -2,8 +2,6 @@
 export const results = {
   scaleLine: (line: string) => `the line, ${line}`,
   scaleShould: 'should make',
-  scaleSummary: (share: string, line: string) =>
-    `It makes ${share} of what it should make. The line agreed on is at ${line}. The range is not worked out.`,
   ledger: 'Measured, expected and their ratio',
   itMakes: 'It makes, measured',
   itMakesNet: 'It makes, blower’s heat taken off',
@@ -16,7 +14,8 @@ export const results = {
   dryingOf: (amount: string) => `${amount} drying (latent)`,
   dryingUnseen: 'drying (latent): none that these probes can see',
   waterOf: (amount: string, share: string) => `${amount} of water an hour; ${share} of the work is cooling.`,
-  rough: 'Rough: two humidity probes.',
+  rough: (low: string, high: string) => `Drying is rough, from two humidity probes: between ${low} and ${high}.`,
+  chartRange: (low: string, high: string) => `In all it takes between ${low} and ${high} out of the air.`,
   airChart: 'The air chart',
   coilDoes: 'What the coil does to the air',
   wholeChart: 'The whole chart, with points that move',
@@ -59,13 +58,14 @@ export const derateNames: Readonly<Record<string, string>> = {
 };
 
 export const nextSteps = {
-  sideBySide:
-    'Check the two probes side by side in the return air, ten minutes, then type the difference in step 6. It costs nothing and nearly halves what is unsure.',
   outdoors: 'Read the temperature of the air going into the outdoor unit, in the shade.',
   table: (cells: string) => `Find the expanded ratings of this very pair and copy ${cells}.`,
   readings: (needs: string) => `Read ${needs}.`,
   fullSpeed:
     'Say in step 4 whether it runs at full speed. A machine that chooses its own speed may make less on purpose.',
+  short: 'Check the measurement first, then look where it may be lost: “When it is short”, below, has both in order.',
+  undecidable: (least: string) =>
+    `Nothing more to read here: it makes at least ${least}, and no further check today would decide it.`,
   nothing: 'Nothing more to read here. Check the probes once more, plug every hole and restore every setting.',
 } as const;
 

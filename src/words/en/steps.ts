@@ -40,14 +40,6 @@ export const ratingStep = {
 } as const;
 
 export const sureStep = {
-  limits: 'Limits of the probes',
-  limitNames: { dryBulb: '± temperature', relativeHumidity: '± humidity', wetBulb: '± wet bulb' },
-  limitAssumed: (limit: string) => `Empty: ±${limit} (common practice, no source). Your data sheet outranks it.`,
-  limitBad: (text: string) =>
-    `“${text}” is not a limit that a probe can have. Type it as on the data sheet, such as 0.9.`,
-  difference:
-    'Type what the taped probe showed more than the other. The figures are kept; they do not change the readings.',
-  none: 'This sheet does not work out the range of the share. Until it stands beside it, read the share as a first figure and not as a verdict.',
-  how: 'Both probes in the same moving return air for ten to fifteen minutes, then read both.',
+  limits: 'Limits of the instruments',
   line: (line: string) => `the line ${line}`,
 } as const;

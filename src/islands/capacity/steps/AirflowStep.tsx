@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { airflowMethods, isChoice } from '~/job/choices.ts';
+import { airflowMethods } from '~/job/choices.ts';
 import { Echo } from '~/parts/Echo.tsx';
 import { Select } from '~/parts/Select.tsx';
 import { choiceWords } from '~/words/en/choices.ts';
@@ -60,14 +60,16 @@ export function AirflowStep() {
 
 /** What the way of finding it says of the place and the kind, as a sentence that can be changed. */
 function Taken({ changing, onChange }: { changing: boolean; onChange: () => void }) {
-  const { place, kind } = interpreted.value.test.airflow;
-  const method = job.value.chosen['airflow.method'];
-  const limit = isChoice('airflow.method', method) ? airflowMethods[method].limit : airflowMethods.unsure.limit;
+  const { place, kind, limit } = interpreted.value.test.airflow;
   const perTon = assessment.value.checks.find(({ code }) => code === 'airflowPerCapacity')?.value;
   return (
     <Echo>
       {typeof perTon === 'number' && `${echoes.perTon(perCapacity(perTon))} `}
-      {echoes.flowTaken(echoes.flowKinds[kind], echoes.flowPlaces[place], percent(limit))}{' '}
+      {echoes.flowTaken(
+        echoes.flowKinds[kind],
+        echoes.flowPlaces[place],
+        percent(limit ?? airflowMethods.unsure.limit),
+      )}{' '}
       <button type="button" class="plain-button" aria-expanded={changing ? 'true' : 'false'} onClick={onChange}>
         {airflowStep.change}
       </button>

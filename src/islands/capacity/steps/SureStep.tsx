@@ -3,34 +3,25 @@ import { ChoiceField } from '../../ChoiceField.tsx';
 import { LateFold } from '../../LateFold.tsx';
 import { lazy } from '../../lazy.tsx';
 import { QuantityField } from '../../QuantityField.tsx';
-import { job } from '../../store.ts';
+import { expectedHalf } from '../../store.ts';
+import { capacitySteps } from '../model.ts';
 import { Remarks } from '../Remarks.tsx';
 import { StepFrame } from '../StepFrame.tsx';
 
-const ProbeLimits = lazy(() => import('../ProbeLimits.tsx').then((module) => module.ProbeLimits));
+const SureBody = lazy(() => import('../sure/SureBody.tsx').then((module) => module.SureBody));
+const Limits = lazy(() => import('../sure/Limits.tsx').then((module) => module.Limits));
 
 /** Step 6: whether the probes were checked against each other, and the line that was agreed on. */
 export function SureStep() {
-  const checked = job.value.chosen.sideBySide === 'yes';
+  const isNear = capacitySteps.isOpen('sure') || expectedHalf.value !== null;
   return (
     <StepFrame step="sure">
       <ChoiceField of="sideBySide" />
-      {checked ? (
-        <>
-          <div class="field-row">
-            <QuantityField of="sideBySide.dryBulb" signed />
-            <QuantityField of="sideBySide.humidity" signed />
-          </div>
-          <p class="hint">{sureStep.difference}</p>
-        </>
-      ) : (
-        <p class="hint">{sureStep.how}</p>
-      )}
+      {isNear && <SureBody />}
       <QuantityField of="line" />
       <LateFold summary={sureStep.limits}>
-        <ProbeLimits />
+        <Limits />
       </LateFold>
-      <p class="label">{sureStep.none}</p>
       <Remarks about="test" />
     </StepFrame>
   );

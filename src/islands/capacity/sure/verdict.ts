@@ -1,0 +1,31 @@
+/** The verdict that counts on this sheet, and the one pair of ends that words, mark and picture share. */
+import { computed } from '@preact/signals';
+import type { Verdict } from '~/calc/types.ts';
+import { percent } from '../../show.ts';
+import { assessment, expectedHalf, interpreted, job, source } from '../../store.ts';
+
+/** `null` while there is none: something is missing, or something withholds it. */
+export const verdict = computed((): Verdict | null => {
+  const { verdict: found } = assessment.value;
+  return found.ok ? found.value : null;
+});
+
+/** Whether somebody said if the probes were checked; the demo is not asked. */
+export const isAsked = computed(() => job.value.chosen.sideBySide !== undefined || source.value === 'demo');
+
+/** The share and the ends of its range, rounded outward; `null` without a share. */
+export const shown = computed(() => {
+  const { ratio } = assessment.value;
+  const half = expectedHalf.value;
+  if (!ratio.ok || !half) return null;
+  const { low, high } = verdict.value ?? half.outward(ratio.value.interval);
+  const { test } = interpreted.value;
+  return { value: ratio.value.value, low, high, line: test.line, confidence: test.confidence };
+});
+
+/** A low end in front of a high one: its sign stands behind the high one only. */
+export const lowText = (low: number) => String(Math.round(low * 100));
+
+/** The ends as words: "79" and "107 %". */
+export const endsText = ({ low, high }: { readonly low: number; readonly high: number }) =>
+  [lowText(low), percent(high)] as const;

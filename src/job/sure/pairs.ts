@@ -1,0 +1,56 @@
+/** Stamped readings of both probes in one air, as a person types them. */
+import { type Compared, compareProbes, type ProbePair } from '../../calc/confidence/compareProbes.ts';
+import { attempt, orNull } from '../../calc/outcome.ts';
+import { siOf } from '../entered.ts';
+import { cellOf, type Grid, rowsOf } from '../gridCells.ts';
+import type { QuantityKey } from '../quantities.ts';
+import { measuredHere, type Place } from '../readings.ts';
+import type { Job } from '../types.ts';
+import { sureTables } from './tables.ts';
+
+/** The air that both probes stand in: the return's, the supply's, and once more at the end. */
+export type PairAir = 'return' | 'supply' | 'end';
+
+const quantities: Readonly<Record<string, QuantityKey>> = {
+  DryBulb: 'state.dryBulb',
+  RelativeHumidity: 'state.relativeHumidity',
+  WetBulb: 'state.wetBulb',
+};
+
+/** The grid of one air; its figures may be any that air can have. */
+export function pairGrid(air: PairAir): Grid {
+  const key = `pairs.${air}` as const;
+  const quantity = (column: string) => quantities[column.replace(/^(entering|leaving)/, '')] ?? null;
+  return { key, columns: sureTables[key], quantity };
+}
+
+/** The columns that are typed here, by the humidity that the probes show. */
+export function pairColumns(job: Job, place: Place): readonly [dryBulb: string, humidity: string] {
+  const humidity = measuredHere(job)[1] === 'wetBulb' ? 'WetBulb' : 'RelativeHumidity';
+  return [`${place}DryBulb`, `${place}${humidity}`];
+}
+
+/** The rows in which both temperatures can be read, in the order of their times; a row without one counts as a minute after. */
+export function pairsIn(job: Job, air: PairAir): readonly ProbePair[] {
+  const grid = pairGrid(air);
+  const value = (row: number, column: string) => siOf(cellOf(job, grid, { row, column }).read);
+  let latest = 0;
+  return Array.from({ length: rowsOf(job, grid) }).flatMap((_, row): ProbePair[] => {
+    const stamped = Date.parse(cellOf(job, grid, { row, column: 'time' }).text) / 1000;
+    const time = Number.isFinite(stamped) ? stamped : latest + 60;
+    const [t1, h1, t2, h2] = (['entering', 'leaving'] as const).flatMap((place) =>
+      pairColumns(job, place).map((column) => value(row, column)),
+    );
+    if (typeof t1 !== 'number' || typeof t2 !== 'number') return [];
+    latest = time;
+    const reading = (dryBulb: number, humidity: number | null | undefined) => ({ dryBulb, humidity: humidity ?? null });
+    return [{ time, entering: reading(t1, h1), leaving: reading(t2, h2) }];
+  });
+}
+
+/** What the probes differ by in one air; `null` until both were read there. */
+export function comparedIn(job: Job, air: PairAir): Compared | null {
+  const pairs = pairsIn(job, air);
+  const measure = measuredHere(job)[1] === 'wetBulb' ? 'wetBulb' : 'relativeHumidity';
+  return pairs.length === 0 ? null : orNull(attempt(() => compareProbes(pairs, { measure })));
+}
