@@ -1,6 +1,6 @@
 /** The edits of the processes of the air chart. */
 
-import { withOwnUnit } from './edit.ts';
+import { complete, rowOf, withoutRow, withRow, withTexts } from './keyedRows.ts';
 import { type ProcessKey, processKeys } from './processes.ts';
 import { unitOf } from './quantities.ts';
 import type { StateKey } from './states.ts';
@@ -25,24 +25,19 @@ export function freeProcessKey(job: Job): ProcessKey | null {
 export function addProcess(job: Job, texts: Texts, system: System): readonly Edit[] {
   const key = freeProcessKey(job);
   if (key === null) return [];
-  const table = complete(job, system);
-  const blank: Readonly<Record<string, string>> = { key };
-  const rows = [...table.rows, table.columns.map((column) => blank[column.key] ?? '')];
-  return [write(withTexts({ ...table, rows }, key, texts, system))];
+  return [write(withRow(tableOf(job, system), key, texts, typedIn(system)))];
 }
 
 /** Texts of a process, a bare number in them being in the unit of a system. */
 export function setProcess(job: Job, key: ProcessKey, texts: Texts, system: System): readonly Edit[] {
-  const table = complete(job, system);
-  return rowOf(table, key) < 0 ? [] : [write(withTexts(table, key, texts, system))];
+  const table = tableOf(job, system);
+  return rowOf(table, key) < 0 ? [] : [write(withTexts(table, key, texts, typedIn(system)))];
 }
 
 /** Takes a process away, and its end out of the processes that begin there. */
 export function removeProcess(job: Job, key: ProcessKey): readonly Edit[] {
   const table = job.tables.processes;
-  if (table === undefined) return [];
-  const rows = table.rows.filter((_, index) => index !== rowOf(table, key));
-  return [write(forget({ ...table, rows }, key))];
+  return table === undefined ? [] : [write(forget(withoutRow(table, key), key))];
 }
 
 /** The processes without the name of a state that goes. */
@@ -60,21 +55,8 @@ function forget(table: TypedTable, point: string): TypedTable {
   return { ...table, rows };
 }
 
-function withTexts(table: TypedTable, key: ProcessKey, texts: Texts, system: System): TypedTable {
-  const at = rowOf(table, key);
-  const changed = (row: readonly string[]) =>
-    table.columns.map(({ key: column, unit }, index) => {
-      const text = texts[column as ProcessColumn];
-      if (text === undefined) return row[index] ?? '';
-      const meant = isMeasured(column) ? unitOf(measured[column], system) : unit;
-      return unit === meant ? text : withOwnUnit(text, meant);
-    });
-  return { ...table, rows: table.rows.map((row, index) => (index === at ? changed(row) : row)) };
-}
-
-function rowOf(table: TypedTable, key: ProcessKey): number {
-  return table.rows.findIndex((row) => cellText(table, row, 'key') === key);
-}
+const typedIn = (system: System) => (column: string, kept: UnitKey) =>
+  isMeasured(column) ? unitOf(measured[column], system) : kept;
 
 /** A table of processes without rows, its columns in the units of a system. */
 export function emptyProcesses(system: System): TypedTable {
@@ -82,13 +64,7 @@ export function emptyProcesses(system: System): TypedTable {
   return { columns: tables.processes.map((key) => ({ key, unit: unit(key) })), rows: [] };
 }
 
-/** The table with all its columns. */
-function complete(job: Job, system: System): TypedTable {
-  const fresh = emptyProcesses(system);
-  const table = job.tables.processes ?? fresh;
-  const missing = fresh.columns.filter(({ key }) => !table.columns.some((column) => column.key === key));
-  return { ...table, columns: [...table.columns, ...missing] };
-}
+const tableOf = (job: Job, system: System) => complete(job.tables.processes, emptyProcesses(system));
 
 function write({ columns, rows }: TypedTable): Edit {
   return { slot: 'tables', key: 'processes', to: rows.length === 0 ? undefined : { columns, rows } };

@@ -2,13 +2,14 @@
 import { saturationHumidityRatio } from '../calc/humidityRatio.ts';
 import { moistAir } from '../calc/moistAir.ts';
 import type { MoistAir } from '../calc/types.ts';
-import { typed, withOwnUnit } from './edit.ts';
+import { typed } from './edit.ts';
 import { sitePressure } from './entered.ts';
+import { complete, rowOf, withoutRow, withRow, withTexts } from './keyedRows.ts';
 import { withoutState } from './processEdits.ts';
 import { type QuantityKey, quantityOf, unitOf } from './quantities.ts';
 import { listedReadings, measuredHere, type Place } from './readings.ts';
 import { emptyStates, type HumidityMeasure, humidityMeasures, type StateKey, stateKeys } from './states.ts';
-import { cellText, rowLimits } from './tables.ts';
+import { rowLimits } from './tables.ts';
 import type { Edit, Job, System, TypedTable, UnitKey } from './types.ts';
 import { fromSi, toSi } from './units.ts';
 
@@ -29,24 +30,21 @@ export function freeKey(job: Job): StateKey | null {
 export function addState(job: Job, system: System, texts: Texts = {}): readonly Edit[] {
   const key = freeKey(job);
   if (key === null) return [];
-  const table = complete(job, system);
-  const blank: Readonly<Record<string, string>> = { key };
-  const rows = [...table.rows, table.columns.map((column) => blank[column.key] ?? '')];
-  return [write(withTexts({ ...table, rows }, key, texts, system))];
+  return [write(withRow(tableOf(job, system), key, texts, typedIn(system)))];
 }
 
 /** Texts typed for a state, a bare number in them being in the unit of a system. */
 export function setState(job: Job, key: StateKey, texts: Texts, system: System): readonly Edit[] {
-  const table = complete(job, system);
-  return rowOf(table, key) < 0 ? [] : [write(withTexts(table, key, texts, system))];
+  const table = tableOf(job, system);
+  return rowOf(table, key) < 0 ? [] : [write(withTexts(table, key, texts, typedIn(system)))];
 }
 
 /** Takes a state away, and its name out of the processes that begin or end in it. */
 export function removeState(job: Job, key: StateKey): readonly Edit[] {
   const table = job.tables.states;
   if (table === undefined) return [];
-  const rows = table.rows.filter((_, index) => index !== rowOf(table, key));
-  const to = rows.length === 0 ? undefined : { columns: table.columns, rows };
+  const { columns, rows } = withoutRow(table, key);
+  const to = rows.length === 0 ? undefined : { columns, rows };
   return [{ slot: 'tables', key: 'states', to }, ...withoutState(job, key)];
 }
 
@@ -123,34 +121,12 @@ function textOf(
   return (steps / scale + 0).toFixed(decimals[system]);
 }
 
-function withTexts(table: TypedTable, key: StateKey, texts: Texts, system: System): TypedTable {
-  const at = rowOf(table, key);
-  const changed = (row: readonly string[]) =>
-    table.columns.map(({ key: column, unit }, index) => {
-      const text = texts[column as StateColumn];
-      return text === undefined ? (row[index] ?? '') : asIn(unit, text, column, system);
-    });
-  return { ...table, rows: table.rows.map((row, index) => (index === at ? changed(row) : row)) };
-}
+const isWords = (column: string): column is 'key' | 'name' => column === 'key' || column === 'name';
 
-/** A text for a column; where a bare number would mean another unit there, its own is written behind it. */
-function asIn(unit: UnitKey, text: string, column: string, system: System): string {
-  if (column === 'name') return text;
-  const meant = unitOf(`state.${column as Exclude<StateColumn, 'name'>}`, system);
-  return unit === meant ? text : withOwnUnit(text, meant);
-}
+const typedIn = (system: System) => (column: string, kept: UnitKey) =>
+  isWords(column) ? kept : unitOf(`state.${column as Exclude<StateColumn, 'name'>}`, system);
 
-function rowOf(table: TypedTable, key: StateKey): number {
-  return table.rows.findIndex((row) => cellText(table, row, 'key') === key);
-}
-
-/** The table with all its columns. */
-function complete(job: Job, system: System): TypedTable {
-  const fresh = emptyStates(system);
-  const table = job.tables.states ?? fresh;
-  const missing = fresh.columns.filter(({ key }) => !table.columns.some((column) => column.key === key));
-  return { ...table, columns: [...table.columns, ...missing] };
-}
+const tableOf = (job: Job, system: System) => complete(job.tables.states, emptyStates(system));
 
 function write(to: TypedTable): Edit {
   return { slot: 'tables', key: 'states', to };
