@@ -3,7 +3,7 @@ import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { expect, inject, test } from 'vitest';
 import { pagesUnder } from './builtSite.ts';
-import { desk, field, fillJob, go, openAll, phone, sheet, step, unfoldAll, useSite } from './support.ts';
+import { desk, field, fillJob, openAll, phone, sheet, step, unfoldAll, useSite } from './support.ts';
 
 const { open, forgive } = useSite();
 
@@ -48,22 +48,15 @@ const ofEachKind = pages.filter(
   (path, index) => pages.findIndex((one) => one.split('/')[0] === path.split('/')[0]) === index,
 );
 
-test.each([
-  ['phone, in every light', phone, pages, ['dark', 'sun']],
-  ['desk', desk, ofEachKind, []],
-])(
-  'every page is clean on a %s',
-  async (_, options, paths, lights) => {
-    const page = await open('', options);
-    const found: string[] = [];
-    for (const path of paths) {
-      await go(page, path.replace(/index\.html$/, ''));
-      found.push(...(await check(page, path, lights)));
-    }
-    expect(found).toEqual([]);
-  },
-  240_000,
-);
+const address = (path: string) => path.replace(/index\.html$/, '');
+
+test.each(pages)('%s is clean on a phone, in every light', async (path) => {
+  expect(await check(await open(address(path)), path)).toEqual([]);
+});
+
+test.each(ofEachKind)('%s is clean on a desk', async (path) => {
+  expect(await check(await open(address(path), desk), path, [])).toEqual([]);
+});
 
 test('the sheet is clean with each of its steps open, empty and typed', async () => {
   const page = await open(sheet);
