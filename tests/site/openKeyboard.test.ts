@@ -19,7 +19,7 @@ function measure() {
   };
   const row = input.closest('.field-row, .cell-grid') ?? input.closest('.field');
   const after = row?.nextElementSibling;
-  const own = [...(input.closest('.field')?.querySelectorAll(':scope > :is(.echo, .check)') ?? [])];
+  const own = [...(input.closest('.field')?.querySelectorAll(':scope > .field-said > :is(.echo, .check)') ?? [])];
   const field = box(input.closest('.field-box') ?? input);
   const bar = box(document.querySelector('.answer-bar')!);
   // What is said below a whole grid of cells is in view where there is room for both.

@@ -34,7 +34,7 @@ async function type(page: Page, key: string, text: string): Promise<void> {
 /** The lines that stand beside a field: of its own, and below its row. */
 async function said(page: Page, key: string): Promise<string> {
   const lines = await field(page, key).evaluate((input) => {
-    const own = input.closest('.field')?.querySelectorAll(':scope > :is(.echo, .check)') ?? [];
+    const own = input.closest('.field')?.querySelectorAll(':scope > .field-said > :is(.echo, .check)') ?? [];
     const below = input.closest('.field-row')?.nextElementSibling;
     const all = [...own, ...(below?.matches('.echo, .check') ? [below] : [])];
     return all.map((line) => (line as HTMLElement).innerText).join(' ');
