@@ -13,5 +13,6 @@ export default defineConfig({
     root,
     include: ['tests/{published,calc,job,charts,islands,build}/**/*.test.{ts,tsx}'],
     environment: 'node',
+    testTimeout: 30_000,
   },
 });
