@@ -3,15 +3,17 @@ import { airflowChoices } from './airflow/choices.ts';
 import { airflowQuantities } from './airflow/quantities.ts';
 import { airflowTables } from './airflow/tables.ts';
 import { choices, joinChoices } from './choices.ts';
+import { ductChoices } from './ducts/choices.ts';
+import { ductQuantities } from './ducts/quantities.ts';
 import { joinQuantities, quantities } from './quantities.ts';
 import { sureChoices } from './sure/choices.ts';
 import { sureQuantities } from './sure/quantities.ts';
 import { sureTables } from './sure/tables.ts';
 import { tables } from './tables.ts';
 
-joinQuantities({ ...airflowQuantities, ...sureQuantities });
-joinChoices({ ...airflowChoices, ...sureChoices });
+joinQuantities({ ...airflowQuantities, ...sureQuantities, ...ductQuantities });
+joinChoices({ ...airflowChoices, ...sureChoices, ...ductChoices });
 
-export const allQuantities = { ...quantities, ...airflowQuantities, ...sureQuantities } as const;
-export const allChoices = { ...choices, ...airflowChoices, ...sureChoices } as const;
+export const allQuantities = { ...quantities, ...airflowQuantities, ...sureQuantities, ...ductQuantities } as const;
+export const allChoices = { ...choices, ...airflowChoices, ...sureChoices, ...ductChoices } as const;
 export const allTables = { ...tables, ...airflowTables, ...sureTables } as const;

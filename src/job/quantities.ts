@@ -5,6 +5,7 @@
  */
 import { limits } from '../calc/limits.ts';
 import type { airflowQuantities } from './airflow/quantities.ts';
+import type { ductQuantities } from './ducts/quantities.ts';
 import { lineSetQuantities } from './lineSetQuantities.ts';
 import type { sureQuantities } from './sure/quantities.ts';
 import type { Quantity, System, UnitKey } from './types.ts';
@@ -272,8 +273,12 @@ export const quantities = {
   },
 } as const satisfies Record<string, Quantity>;
 
-/** Those of the airflow sheet and of how sure come with who asks them: no other page carries their rows. */
-export type QuantityKey = keyof typeof quantities | keyof typeof airflowQuantities | keyof typeof sureQuantities;
+/** Those of the airflow sheet, of the ducts and of how sure come with who asks them: no other page carries their rows. */
+export type QuantityKey =
+  | keyof typeof quantities
+  | keyof typeof airflowQuantities
+  | keyof typeof ductQuantities
+  | keyof typeof sureQuantities;
 
 const rows: Partial<Record<QuantityKey, Quantity>> = { ...quantities };
 

@@ -45,7 +45,8 @@ export interface LedgerProps {
   /** What was measured, W, with its text; drawn under the last line. */
   readonly measured: { readonly value: number; readonly text: string } | null;
   readonly range: readonly [low: number, high: number] | null;
-  readonly should: string;
+  /** What the last line is called under its dashed mark; `null` where it is nothing that should be made. */
+  readonly should: string | null;
 }
 
 type Pens = Stroke<LedgerPen>;
@@ -153,7 +154,7 @@ function beside(
 /** Under the last line: what should be made, dashed, and what was measured, thick, with its range. */
 function footDrawing(layout: Layout, { measured, range, should }: LedgerProps): { strokes: Pens[]; words: Word[] } {
   const last = layout.rows.at(-1);
-  if (!last) return { strokes: [], words: [] };
+  if (!last || should === null) return { strokes: [], words: [] };
   const { foot } = layout;
   const x = layout.x(last.of.value);
   const strokes: Pens[] = [{ pen: 'line-should', d: `M${tenth(x)} ${last.dotY + 9}V${foot + 20}` }];

@@ -1,4 +1,6 @@
 import { useEffect } from 'preact/hooks';
+import { roomsFold } from '~/words/en/expected.ts';
+import { LateFold } from '../LateFold.tsx';
 import { lazy } from '../lazy.tsx';
 import { followBands } from './bands.ts';
 import { Controls, Quantity } from './Controls.tsx';
@@ -13,6 +15,8 @@ import { Worth } from './Worth.tsx';
 
 const Block = lazy(() => import('./Block.tsx').then((module) => module.Block));
 const Derating = lazy(() => import('./derating/Derating.tsx').then((module) => module.Derating));
+
+const Rooms = lazy(() => import('./rooms/Rooms.tsx').then((module) => module.Rooms));
 
 export { followLack, shown } from './model.ts';
 
@@ -35,6 +39,9 @@ export function Explorer() {
       </div>
       <Derating />
       <section class="folds">
+        <LateFold summary={roomsFold}>
+          <Rooms />
+        </LateFold>
         <SurfaceTable />
       </section>
       <Block />

@@ -1,6 +1,7 @@
 /** What stands on the buttons of every choice, under the key of the table of choices. */
 import type { ChoiceKey } from '../../job/types.ts';
 import type { airflowChoiceWords } from './airflowChoices.ts';
+import type { ductChoiceWords } from './ducts.ts';
 import type { sureChoiceWords } from './sureFields.ts';
 
 export interface ChoiceWords {
@@ -119,9 +120,10 @@ const ofEverySheet = {
   },
 } as const satisfies Partial<Record<ChoiceKey, ChoiceWords>>;
 
-/** Those of the airflow sheet and of how sure join where they are shown: see `joinAirflow.ts` and `joinSure.ts`. */
+/** Those of the airflow sheet, of the ducts and of how sure join where they are asked: see `joinAirflow.ts` and `joinSure.ts`. */
 export const choiceWords = { ...ofEverySheet } as typeof ofEverySheet &
   typeof airflowChoiceWords &
+  typeof ductChoiceWords &
   typeof sureChoiceWords;
 
 /** The choices that are asked with a question of their own; the others are keys beside what they change. */

@@ -27,7 +27,8 @@ export const stepSays: Steps<string> = {
     'Long or narrow pipes cost pressure between the two units, and the compressor gets thinner vapour for it. Ratings are for a short line of the stated size.',
   altitude:
     'Thin air weighs less: the same volume carries less heat to the coil and away from the outdoor unit. How much the outdoor side counts, sources do not agree on.',
-  blowerHere: 'Now the heat of the blower that stands here comes off: what is left is what the rooms get.',
+  blowerHere:
+    'Now the heat of the blower that stands here comes off: what is left is what the system sends into its ducts.',
 };
 
 /** Why a step does nothing here. */

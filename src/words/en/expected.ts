@@ -100,4 +100,6 @@ export const tableFold = {
   hole: 'no figure',
 } as const;
 
+export const roomsFold = 'What the rooms get of it';
+
 export const expectedBlock = { sheet: 'What it should make', method: 'maker’s table, in steps' } as const;

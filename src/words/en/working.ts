@@ -58,6 +58,10 @@ const names: Readonly<Record<string, string>> = {
   'expectation.altitude': 'In the thinner air here',
   'expectation.gross': 'Expected, gross',
   'expectation.net': 'Expected, net',
+  'ductGain.supply': 'Difference left at the end of the supply',
+  'ductGain.return': 'Difference left at the end of the return',
+  'ductGain.effectiveness': 'Share that reaches the rooms',
+  'ductGain.regain': 'The same, with what the rooms get back',
   'ratio.measured': 'Measured, net',
   ratio: 'Share of what it should make',
 };
