@@ -37,7 +37,7 @@ export const letter = 14;
 const line = 18;
 const head = 40;
 
-export function layoutOf({ rows, width, measured, range }: LedgerProps): Layout {
+export function layoutOf({ rows, width, measured, range, should }: LedgerProps): Layout {
   const narrow = width < 620;
   const amounts = 8 + Math.max(...rows.map(({ amount }) => textWidth(amount, letter + 1)));
   const names = narrow ? width - amounts - 12 : Math.round(width * 0.4) - amounts;
@@ -69,7 +69,7 @@ export function layoutOf({ rows, width, measured, range }: LedgerProps): Layout 
   });
   return {
     width,
-    height: top + (measured === null ? 46 : 68),
+    height: top + (should === null ? 8 : measured === null ? 46 : 68),
     narrow,
     rows: placed,
     left,

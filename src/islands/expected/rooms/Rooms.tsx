@@ -8,12 +8,13 @@ import { choiceWords } from '~/words/en/choices.ts';
 import { ductChoiceWords, ductNeeds, ductQuantityWords, rooms } from '~/words/en/ducts.ts';
 import { quantityWords } from '~/words/en/quantities.ts';
 import { ChoiceField } from '../../ChoiceField.tsx';
+import { amountOf } from '../../fields.ts';
 import { fine, fineText } from '../../fine.ts';
 import { edit, job } from '../../jobStore.ts';
 import { LateFold } from '../../LateFold.tsx';
 import { lazy } from '../../lazy.tsx';
 import { QuantityField } from '../../QuantityField.tsx';
-import { capacityText, percent, temperature } from '../../show.ts';
+import { capacityText, percent } from '../../show.ts';
 import { useWidth } from '../../useWidth.ts';
 import { unitName } from '../derating/rows.ts';
 import { ducts, gain, isMeasured, made } from './model.ts';
@@ -46,7 +47,7 @@ export function Rooms() {
         <div class="field-row">
           <QuantityField
             of="ducts.around"
-            hint={isAttic && around !== null ? rooms.around(temperature(around)) : undefined}
+            hint={isAttic && around !== null ? rooms.around(amountOf('ducts.around', around)) : undefined}
           />
           <QuantityField of="ducts.dewPoint" />
         </div>
@@ -61,7 +62,9 @@ export function Rooms() {
         </div>
         <Caution>{rooms.caution}</Caution>
       </div>
-      <Result />
+      <div class="rooms-result">
+        <Result />
+      </div>
     </div>
   );
 }
