@@ -1,6 +1,7 @@
-/** Every figure that was typed from the maker's table, whatever the readings ask for: the table as far as it is known. */
+/** Every figure that was typed from the maker's table, whatever the readings ask for: the table as far as it is known and counts. */
 import { standardAirDensity } from '../calc/index.ts';
 import type { RatingRow } from '../calc/types.ts';
+import { chosen } from './choices.ts';
 import { entered } from './entered.ts';
 import { figureUnit } from './ratingTable.ts';
 import { read } from './read.ts';
@@ -46,12 +47,13 @@ function rowsOf(job: Job): readonly RatingRow[] {
   if (!table) return [];
   const enteringDryBulb = entered(job, 'rating.enteringDryBulb');
   const unit = figureUnit(job);
+  const blocks = chosen(job, 'rating.blocks') === 'two' ? ['1', '2'] : ['1'];
   const unitOf = (column: string): UnitKey => table.columns.find(({ key }) => key === column)?.unit ?? 'degC';
   return table.rows.flatMap((row): RatingRow[] => {
     const number = (column: string) => toSi(Number(cellText(table, row, column)), unitOf(column));
     const block = (cellText(table, row, 'block') || '1') as keyof typeof airflowOf;
     const total = read(cellText(table, row, 'total'), 'rating.total', unit);
-    if (total.state !== 'read' || !Object.hasOwn(airflowOf, block)) return [];
+    if (total.state !== 'read' || !blocks.includes(block)) return [];
     const sensible = read(cellText(table, row, 'sensible'), 'rating.sensible', unit, { total: total.si });
     const volumeFlow = entered(job, airflowOf[block]);
     if (block === '2' && volumeFlow === null) return [];

@@ -8,13 +8,15 @@ import { type Air, fieldOf, type Place, type SurfaceQuantity } from '../../src/c
 import { levelsOf, scaleOf } from '../../src/charts/surface/scale.ts';
 import { demoJob } from '../../src/job/demo.ts';
 import { typedRows } from '../../src/job/ratingTyped.ts';
-import type { System } from '../../src/job/types.ts';
+import type { Job, System } from '../../src/job/types.ts';
 
 export const widths = [320, 390, 820, 1440] as const;
 export const systems = ['ip', 'si'] as const;
 
+/** The demo with both of its airflow blocks. */
+export const bothBlocks: Job = { ...demoJob, chosen: { ...demoJob.chosen, 'rating.blocks': 'two' } };
 /** The invented table of the demo, whole. */
-export const demoTable = ratingTable(typedRows(demoJob), { basis: 'net', blowerPower: 300 });
+export const demoTable = ratingTable(typedRows(bothBlocks), { basis: 'net', blowerPower: 300 });
 
 /** Two columns, two rows, one airflow: the figures around one test. */
 export const smallTable = ratingTable(

@@ -46,8 +46,10 @@ function readingOf(of: Shown) {
 }
 
 describe('the table that is drawn', () => {
-  test('is all that was typed, not only what the readings touch', () => {
-    expect(shown().figures).toBe(2 * demoJob.tables.rating!.rows.length);
+  test('is all that was typed for the blocks that count, not only what the readings touch', () => {
+    const { rows } = demoJob.tables.rating!;
+    expect(shown(say('rating.blocks', 'two')).figures).toBe(2 * rows.length);
+    expect(shown().figures).toBe(2 * rows.filter((row) => row[2] === '1').length);
   });
 
   test('is all of a whole table, with and without readings', () => {
@@ -82,6 +84,7 @@ describe('the table that is drawn', () => {
 
 describe('at the job’s own place', () => {
   test.each([
+    ['the typed cells', []],
     ['the typed cells of both airflows', [say('rating.blocks', 'two')]],
     ['a whole table', sheet()],
     ['a whole table and a return air cooler than it prints', [...sheet(), typed('entering.dryBulb', '71', 'degF')]],

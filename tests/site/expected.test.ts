@@ -149,7 +149,9 @@ test('a step can be left out, tried with something else, traced and put back; th
   await fold.locator('> summary').click();
   await fold.getByRole('checkbox', { name: 'This step counts' }).uncheck();
   await expect.poll(() => sum(page)).not.toBe(own);
-  expect(plain(await page.locator('.derating-tried').innerText())).toMatch(/^Tried out: 32,8\d0 Btu\/h instead of 31,3/);
+  expect(plain(await page.locator('.derating-tried').innerText())).toMatch(
+    /^Tried out: 32,8\d0 Btu\/h instead of 31,3/,
+  );
   await fold.getByRole('checkbox').check();
   await slider(page, 'step-blowerHere').fill('800');
   expect(await sum(page)).toMatch(/to 30,1\d0 Btu\/h/);
