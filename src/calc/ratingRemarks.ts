@@ -154,6 +154,14 @@ export const ratingRules: readonly Rule[] = [
       rating?.lines?.cautions.some((code) => code === 'beyondMakersLength' || code === 'beyondMakersLift') ? [] : null,
   },
   {
+    // A table of the low stage says nothing of a machine at full speed; one that nobody knows the speed of is told below.
+    code: 'lowStageTable',
+    weight: 'stop',
+    about: 'rating',
+    amounts: ({ test: { rating, fullSpeed } }) =>
+      rating?.stage === 'low' && given(fullSpeed) && fullSpeed !== 'unsure' ? [] : null,
+  },
+  {
     // A machine below full speed makes less by its own choice, and no table stands for it.
     code: 'notFullSpeed',
     weight: 'stop',

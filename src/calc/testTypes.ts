@@ -56,6 +56,8 @@ export interface Test {
     readonly beyond: 'refuse' | 'extend';
     /** `generic`: published curves through `certified` stand for the table, and `rows` are not read. */
     readonly from: 'table' | 'generic';
+    /** Which stage of the machine a table is for, as far as it says; tests are made at full speed. */
+    readonly stage: 'one' | 'high' | 'low' | null;
     /** The certified capacity of this match at 95 °F outdoors and 67 °F entering wet bulb, W. */
     readonly certified: number | null;
     /** What the published curves have to be told; only read when `from` is `generic`. */

@@ -29,6 +29,7 @@ export function ratingIn(job: Job, grid: RatingGrid, readSheet: ReadSheet | null
     blowerKind: blowerKindRated(job),
     beyond: chosen(job, 'rating.beyond') ?? 'refuse',
     from,
+    stage: usesSheet(job) ? (chosen(job, 'rating.stage') ?? null) : null,
     certified: entered(job, 'rating.certified'),
     generic: genericIn(job),
     multipliers: {

@@ -43,6 +43,7 @@ export const hostile = fc.record({
       blowerPower: number,
       beyond: fc.constantFrom('refuse', 'extend'),
       from: fc.constantFrom('table', 'generic', 'hearsay'),
+      stage: fc.constantFrom('one', 'low', 'penthouse', null),
       certified: fc.oneof(number, fc.constant(10e3)),
       generic: fc.option(
         fc.record({

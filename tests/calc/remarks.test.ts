@@ -87,6 +87,13 @@ const cases: readonly (readonly [string, Partial<Test>, readonly string[]])[] = 
     },
     ['supplyDry', 'dryCoil', 'genericUsed', 'shouldBeDry', 'latentUnseen'],
   ],
+  ['a table of the low stage', withRating({ stage: 'low' }), ['lowStageTable']],
+  ['a table of the high stage', withRating({ stage: 'high' }), []],
+  [
+    'a table of the low stage, and a speed that nobody knows',
+    { ...withRating({ stage: 'low' }), fullSpeed: 'unsure' },
+    ['notFullSpeed'],
+  ],
   ['a system high up', { altitude: 1000, entering: air(75, 0.52) }, ['altitudeBand']],
   [
     'a coil near freezing',

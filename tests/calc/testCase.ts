@@ -37,6 +37,7 @@ export const wholeTest: Test = {
     blowerKind: null,
     beyond: 'refuse',
     from: 'table',
+    stage: null,
     certified: null,
     generic: null,
     multipliers: noMultipliers,

@@ -48,6 +48,16 @@ describe('a whole table', () => {
     expect(toTest(job).test.rating).toBeNull();
   });
 
+  test('tells the test which stage it is for, which typed cells do not', () => {
+    const low = applyEdits(withSheet(pasted()), [{ slot: 'chosen', key: 'rating.stage', to: 'low' }]);
+    expect(toTest(low, null, readSheet).test.rating?.stage).toBe('low');
+    expect(assess(toTest(low, null, readSheet).test).remarks).toContainEqual(
+      expect.objectContaining({ code: 'lowStageTable', weight: 'stop' }),
+    );
+    const cells = applyEdits(low, [{ slot: 'chosen', key: 'rating.from', to: 'cells' }]);
+    expect(toTest(cells, null, readSheet).test.rating?.stage).toBeNull();
+  });
+
   test('gives a test the rows on either side of its conditions, and all the airflows and dry bulbs', () => {
     const job = withSheet(pasted());
     const rows = sheetRowsHere(job);

@@ -35,6 +35,7 @@ test('the demo is this test', () => {
         blowerKind: null,
         beyond: 'refuse',
         from: 'table',
+        stage: null,
         certified: null,
         generic: { unit: 'airConditioner', stage: 'one', dryAirFlow: null },
         multipliers: { airflow: [], indoorMatch: null, lineLength: null },

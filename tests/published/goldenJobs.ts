@@ -42,6 +42,7 @@ export function goldenTest(job: GoldenJob): Test {
       blowerKind: null,
       beyond: 'refuse',
       from: 'table',
+      stage: null,
       certified: null,
       generic: null,
       multipliers: noMultipliers,

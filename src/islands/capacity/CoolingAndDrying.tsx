@@ -1,7 +1,7 @@
 import { CoolingDrying } from '~/charts/CoolingDrying.tsx';
 import { results } from '~/words/en/results.ts';
 import { capacityEnds, capacityText, inUnitOf, joined, percent } from '../show.ts';
-import { assessment, system } from '../store.ts';
+import { assessment, interpreted, system } from '../store.ts';
 import { isDesk } from './model.ts';
 import { latentUnseen } from './remarks.ts';
 
@@ -30,6 +30,28 @@ export function CoolingAndDrying() {
         {unseen ? '' : `${results.waterOf(water, share)} `}
         {!unseen && between && <b>{results.rough(...between)}</b>}
       </p>
+      <ShouldCool />
     </section>
   );
+}
+
+/** The cooling part of what it should make, or why there is none. */
+function ShouldCool() {
+  const { expected } = assessment.value;
+  if (!expected.ok) return null;
+  const { total, sensible } = expected.value;
+  return (
+    <p class="label quiet">
+      {sensible === null
+        ? results.noShouldCool[whyNone()]
+        : results.shouldCool(capacityText(sensible), percent(Math.min(1, sensible / total)))}
+    </p>
+  );
+}
+
+function whyNone(): keyof typeof results.noShouldCool {
+  const { rating } = interpreted.value.test;
+  const rows = rating?.rows ?? [];
+  if (rating?.from !== 'generic' && !rows.some(({ sensible }) => typeof sensible === 'number')) return 'totalsOnly';
+  return rating?.from !== 'generic' && rows.every((row) => row.enteringDryBulb === undefined) ? 'noDryBulb' : 'noCoil';
 }

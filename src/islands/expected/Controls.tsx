@@ -1,6 +1,6 @@
-import { surfaceQuantities } from '~/charts/surface/reading.ts';
-import { and, missing, missingWords, surfaceNames, tryWords } from '~/words/en/expected.ts';
-import { offered, quantity, wanted } from './model.ts';
+import { type SurfaceQuantity, surfaceQuantities } from '~/charts/surface/reading.ts';
+import { missingDryBulb, missingWords, surfaceNames, tryWords } from '~/words/en/expected.ts';
+import { offered, quantity, table, wanted } from './model.ts';
 import { Slider } from './Sliders.tsx';
 import { nameOf } from './said.ts';
 import { showsSlices } from './view.ts';
@@ -8,7 +8,7 @@ import { showsSlices } from './view.ts';
 /** Which figure is looked at; those that the table does not have say why. */
 export function Quantity() {
   const without = surfaceQuantities.filter((one) => !offered.value.includes(one));
-  const lacking = [...new Set(without.map((one) => missingWords[one] ?? ''))].filter(Boolean);
+  const lacking = [...new Set(without.map(whyMissing))].filter(Boolean);
   return (
     <div class="expected-quantity">
       <p id="expected-quantity">{surfaceNames.ask}</p>
@@ -28,9 +28,15 @@ export function Quantity() {
           </button>
         ))}
       </div>
-      {lacking.length > 0 && <p class="hint">{missing(lacking.join(and))}</p>}
+      {lacking.length > 0 && <p class="hint">{lacking.join(' ')}</p>}
     </div>
   );
+}
+
+/** Why this table has no figures of a quantity. */
+function whyMissing(one: SurfaceQuantity): string {
+  const unsaid = table.value?.sensible && table.value.axes.enteringDryBulb.length === 0;
+  return unsaid && (one === 'sensible' || one === 'ratio') ? missingDryBulb : (missingWords[one] ?? '');
 }
 
 /** The place and the air, each with a slider; under the lines of a phone those of the place stand there already. */

@@ -1,10 +1,11 @@
 import type { RatingRow } from '~/calc/types.ts';
 import { sheetRowsHere } from '~/job/ratingSheet.ts';
 import { sheetCsv } from '~/job/tableImport/csv.ts';
-import { Check } from '~/parts/Echo.tsx';
+import type { TypedTable } from '~/job/types.ts';
 import { ScrollRegion } from '~/parts/ScrollRegion.tsx';
 import { tableInUse } from '~/words/en/ratingTable.ts';
 import { edit, job } from '../jobStore.ts';
+import { QuantityField } from '../QuantityField.tsx';
 import { csvFile } from '../saveFile.ts';
 import { temperature } from '../show.ts';
 import { airflowText, dayOf, figureText } from './shown.ts';
@@ -16,7 +17,7 @@ const mostRead = 40;
 export function InUse() {
   const table = job.value.tables.ratingSheet;
   if (!table) return null;
-  const { notes, chosen } = job.value;
+  const { notes } = job.value;
   const rows = sheetRowsHere(job.value);
   return (
     <section class="table-in-use">
@@ -24,7 +25,7 @@ export function InUse() {
       <p class="step-say">
         {tableInUse.lead(table.rows.length, dayOf(notes['rating.typedAt']), notes['rating.page'] ?? '')}
       </p>
-      {chosen['rating.stage'] === 'low' && <Check>{tableInUse.lowStage}</Check>}
+      {lacksDryBulb(table) && <QuantityField of="rating.enteringDryBulb" hint={tableInUse.dryBulbHint} />}
       {rows.length > 0 && rows.length <= mostRead ? <Read rows={rows} /> : <p class="hint">{tableInUse.none}</p>}
       <p class="tools">
         <button type="button" class="plain-button" onClick={() => csvFile(sheetCsv(table), tableInUse.file)}>
@@ -41,6 +42,10 @@ export function InUse() {
     </section>
   );
 }
+
+/** It prints sensible capacities, and does not say for which return air. */
+const lacksDryBulb = ({ columns }: TypedTable) =>
+  columns.some(({ key }) => key === 'sensible') && !columns.some(({ key }) => key === 'enteringDryBulb');
 
 function Read({ rows }: { rows: readonly RatingRow[] }) {
   const { heads } = tableInUse;

@@ -20,15 +20,16 @@ export const surfaceNames = {
   efficiency: 'Efficiency',
 } as const;
 
+const totalsOnly = 'It has totals only: “Add sensible” in step 5 of the capacity sheet asks for the sensible capacity.';
 /** Why a quantity cannot be looked at. */
 export const missingWords: Readonly<Record<string, string>> = {
-  sensible: 'no sensible capacity',
-  ratio: 'no sensible capacity',
-  power: 'no power',
-  efficiency: 'no power',
+  sensible: totalsOnly,
+  ratio: totalsOnly,
+  power: 'This table has no power.',
+  efficiency: 'This table has no power.',
 };
-export const missing = (what: string) => `This table has ${what}.`;
-export const and = ' and ';
+/** It has sensible capacities, and nobody said for which entering dry bulb. */
+export const missingDryBulb = 'It does not say for which entering dry bulb its sensible capacity holds: see step 5.';
 
 export const surfaceSay = {
   title: {

@@ -178,11 +178,11 @@ export const tableInUse = {
     [`${rows} lines of figures`, when && `taken in on ${when}`, page && `from ${page}`].filter(Boolean).join(', '),
   reads: 'The figures that this job reads',
   none: 'Which of them this job reads is said here once the return air and the outdoor temperature are known.',
+  dryBulbHint: 'The table does not say it; often 80 °F (26.7 °C), in a footnote.',
   csv: 'Save as CSV',
   file: 'rating-table',
   cells: 'Read the cells instead',
   again: 'Read the whole table again',
-  lowStage: 'This table is for the low stage, and the test is made at full speed. Take the table of the high stage.',
   heads: {
     outdoorDryBulb: 'Outdoors',
     enteringWetBulb: 'Wet bulb',

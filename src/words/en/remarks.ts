@@ -107,6 +107,12 @@ const rating: Readonly<Record<string, RemarkWords>> = {
     say: (band) =>
       `Published curves stand for the table: this is an estimate, and open sources differ by ${band} either way here. The expanded ratings of this pair would settle it.`,
   },
+  lowStageTable: {
+    say: () =>
+      'This table is for the low stage, and the test is made at full speed: what it says is not what the machine should make.',
+    short: () => 'the table is for the low stage',
+    next: 'Take the table of the high stage in step 5.',
+  },
   shouldBeDry: {
     say: (wetBulb) =>
       `In so dry a return the coil should take out no water: it turns dry at a wet bulb of ${wetBulb}. All of the total is then cooling, and it moves with the temperature and no longer with the wet bulb.`,

@@ -14,6 +14,16 @@ export const results = {
   dryingOf: (amount: string) => `${amount} drying (latent)`,
   dryingUnseen: 'drying (latent): none that these probes can see',
   waterOf: (amount: string, share: string) => `${amount} of water an hour; ${share} of the work is cooling.`,
+  shouldCool: (amount: string, share: string) =>
+    `Of what it should make, ${amount} should be cooling (sensible), ${share}.`,
+  noShouldCool: {
+    totalsOnly:
+      'How much of it should be cooling cannot be said: the table has totals only. “Add sensible” in step 5 asks for the rest.',
+    noDryBulb:
+      'How much of it should be cooling cannot be said: nobody has said for which return temperature the table’s sensible capacity holds (step 5).',
+    noCoil:
+      'How much of it should be cooling cannot be said: the figures of the table are of no coil that could be moved to this return air and airflow.',
+  },
   rough: (low: string, high: string) => `Drying is rough, from two humidity probes: between ${low} and ${high}.`,
   chartRange: (low: string, high: string) => `In all it takes between ${low} and ${high} out of the air.`,
   airChart: 'The air chart',
