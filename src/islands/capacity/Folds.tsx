@@ -10,8 +10,10 @@ import { lazy } from '../lazy.tsx';
 import { inUnitOf, joined } from '../show.ts';
 import { assessment, interpreted, system } from '../store.ts';
 import { workingAsked } from './model.ts';
+import { verdict } from './sure/verdict.ts';
 
 const Figures = lazy(() => import('./sure/Figures.tsx').then((module) => module.Figures));
+const WhereToLook = lazy(() => import('./sure/WhereToLook.tsx').then((module) => module.WhereToLook));
 const Working = lazy(() => import('./Working.tsx').then((module) => module.Working));
 
 /** What stands behind the results, folded until somebody asks. */
@@ -28,6 +30,11 @@ export function Folds() {
             <a href={href('/worksheets/expected/#why-not')}>{results.whyNotDrawn}</a>
           </p>
         </details>
+      )}
+      {ratio.ok && verdict.value?.outcome !== 'meets' && (
+        <LateFold summary={results.whenShort}>
+          <WhereToLook />
+        </LateFold>
       )}
       <LateFold summary={ratio.ok ? sureFigures.fold : sureFigures.foldWithout}>
         <Figures />

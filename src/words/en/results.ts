@@ -39,6 +39,7 @@ export const results = {
   whyNotDrawn: 'See it drawn, leave steps out, and try what each is worth',
   nameplate: 'On the nameplate (nominal)',
   noStep: 'does not apply',
+  whenShort: 'When it is short',
   working: 'The working',
   openWorking: (result: string) => `${result}: show the working`,
   workingLead:
