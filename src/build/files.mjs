@@ -65,10 +65,22 @@ const files = {
   rows: ['src/job/airflow/{quantities,choices,tables}.ts', 'src/calc/airflow/limits.ts'],
   /** The rows of how sure, which the store of the device knows too. */
   sureRows: ['src/job/sure/{choices,quantities,tables,join}.ts'],
+  /** What probes differ by: their sheet, and every test. */
+  compare: [
+    'src/job/{gridCells,sure/pairs,sure/supplyPoints}.ts',
+    'src/calc/confidence/{compareProbes,batches,defaults}.ts',
+    'src/words/en/{joinSure,sureFields}.ts',
+  ],
   /** The airflow sheet: its lines, and the words that only it has. */
   airflow: [
     'src/islands/airflow/{index,MethodStep,model,start,flowText}.{ts,tsx}',
     'src/words/en/{airflowSheet,joinAirflow,airflowChoices,airflowQuantities}.ts',
+  ],
+  /** The probe sheet: its steps. */
+  probes: [
+    'src/islands/probes/{index,model,Answer,StepOf,PairCells}.{ts,tsx}',
+    'src/islands/probes/steps/*.tsx',
+    'src/words/en/probes.ts',
   ],
   /** What a system should make, before its table is drawn. */
   expected: ['src/islands/expected/{index,standIn}.{ts,tsx}'],

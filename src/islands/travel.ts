@@ -5,7 +5,7 @@ import type { SheetSteps } from './sheetSteps.ts';
 /** What a step asks, in its order. What is taken for granted until somebody says otherwise holds nobody up. */
 const fieldsOf = (step: string): HTMLElement[] => [
   ...document.querySelectorAll<HTMLElement>(
-    `#step-${step} .step-body :is(.field:not(.field-text) input, select, .choices:not([data-assumed]) .choice input:checked, .choices:not(:has(:checked)) .choice:first-child input)`,
+    `#step-${step} .step-body :is(.field:not(.field-text) input, .grid-cell, select, .choices:not([data-assumed]) .choice input:checked, .choices:not(:has(:checked)) .choice:first-child input)`,
   ),
 ];
 

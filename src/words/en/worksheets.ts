@@ -19,6 +19,11 @@ export const worksheets = [
     say: 'Eight ways, how good each of them is, and what to do when two of them differ.',
   },
   {
+    path: '/worksheets/probes/',
+    name: 'Check the probes',
+    say: 'Both side by side, what they differ by, and what that is worth; the supply air from point to point.',
+  },
+  {
     path: '/worksheets/expected/',
     name: 'What it should make',
     say: 'The maker’s table as a surface, and every step from the nameplate to the figure to expect.',

@@ -1,0 +1,26 @@
+import { sourceLabels } from '~/calc/sourceLabels.ts';
+import { Caution } from '~/parts/Caution.tsx';
+import { probeResults as words } from '~/words/en/probeResults.ts';
+
+/** The margin of a desk's sheet, the end of a phone's: cautions, and what the figures rest on. */
+export function Notes() {
+  return (
+    <aside class="sheet-margin">
+      <section>
+        {words.cautions.map((say) => (
+          <Caution key={say}>{say}</Caution>
+        ))}
+      </section>
+      <section>
+        <h2>{words.sources}</h2>
+        <ol class="notes">
+          {words.notes.map(({ say, source }) => (
+            <li key={source}>
+              {say} <cite>{sourceLabels[source]}</cite>
+            </li>
+          ))}
+        </ol>
+      </section>
+    </aside>
+  );
+}

@@ -1,0 +1,101 @@
+/** What the probe sheet shows of a job: the differences in each air, the line of each step, what the bar says. */
+import { computed } from '@preact/signals';
+import { chosen } from '~/job/choices.ts';
+import { meanReading, measuredHere } from '~/job/readings.ts';
+import { joinSure } from '~/job/sure/join.ts';
+import { comparedIn, type PairAir } from '~/job/sure/pairs.ts';
+import { supplyPointsOf } from '~/job/sure/supplyPoints.ts';
+import { choiceWords } from '~/words/en/choices.ts';
+import { joinSureWords } from '~/words/en/joinSure.ts';
+import { probeBar, probeWords } from '~/words/en/probes.ts';
+import { job } from '../jobStore.ts';
+import type { BarWords } from '../SheetBar.tsx';
+import { sheetSteps } from '../sheetSteps.ts';
+import { humidityStep, temperature, temperatureStep } from '../show.ts';
+
+joinSure();
+joinSureWords();
+
+export const probeSheetSteps = sheetSteps([
+  'probesReturn',
+  'probesSupply',
+  'probesShared',
+  'probesPoints',
+  'probesEnd',
+]);
+export type ProbeStep = (typeof probeSheetSteps.steps)[number];
+export const { isDesk } = probeSheetSteps;
+
+/** How the probes say their humidity. */
+export const measure = computed(() => (measuredHere(job.value)[1] === 'wetBulb' ? 'wetBulb' : 'relativeHumidity'));
+
+/** What the probes differ by in each air; `null` until both were read there. */
+export const compared = {
+  return: computed(() => comparedIn(job.value, 'return')),
+  supply: computed(() => comparedIn(job.value, 'supply')),
+  end: computed(() => comparedIn(job.value, 'end')),
+} as const satisfies Record<PairAir, unknown>;
+
+/** The difference that the answer speaks of: the first air that was read. */
+export const first = computed(() => compared.return.value ?? compared.supply.value);
+
+/** A difference as the sheet says it: what the taped supply probe shows more. */
+export interface Apart {
+  readonly temperature: string;
+  readonly humidity: string | null;
+}
+
+export function apartIn({ dryBulb, humidity }: { dryBulb: number; humidity: number | null }): Apart {
+  return {
+    temperature: temperatureStep(-dryBulb),
+    humidity: humidity === null ? null : humidityStep(-humidity, measure.value),
+  };
+}
+
+export const points = computed(() => supplyPointsOf(job.value));
+export const meanOfPoints = computed(() => points.value.reduce((sum, one) => sum + one, 0) / points.value.length);
+export const spreadOfPoints = computed(() => Math.max(...points.value) - Math.min(...points.value));
+
+/** Whether the supply reading is the mean of the points. */
+export const isMeanUsed = computed(() => {
+  const { dryBulb } = meanReading(job.value, 'leaving');
+  return dryBulb !== null && Math.abs(dryBulb - meanOfPoints.value) < 0.03;
+});
+
+function airLine(air: PairAir): string {
+  const found = compared[air].value;
+  if (!found) return probeWords.notRead;
+  const { temperature: dry, humidity } = apartIn(found.difference);
+  return humidity === null ? dry : probeWords.differ(dry, humidity);
+}
+
+const sharedLine = () => {
+  const standard = chosen(job.value, 'probes.humidityStandard') ?? 'none';
+  const said = [
+    standard === 'none' ? '' : choiceWords['probes.humidityStandard'].options[standard],
+    chosen(job.value, 'probes.iceBath') === 'yes' ? 'Ice bath' : '',
+  ].filter(Boolean);
+  return said.join(' · ').toLowerCase() || probeWords.nothingSaid;
+};
+
+const lines: Readonly<Record<ProbeStep, () => string>> = {
+  probesReturn: () => airLine('return'),
+  probesSupply: () => airLine('supply'),
+  probesShared: sharedLine,
+  probesPoints: () => (points.value.length < 2 ? probeWords.notRead : temperature(meanOfPoints.value)),
+  probesEnd: () => airLine('end'),
+};
+export const lineOf = (step: ProbeStep): string => lines[step]();
+
+export const bar = computed((): BarWords => {
+  const found = first.value;
+  if (!found) return { big: probeBar.start, sentence: true, small: probeBar.startSmall };
+  const { temperature: dry, humidity } = apartIn(found.difference);
+  const used = job.value.chosen.sideBySide === 'yes';
+  return {
+    big: humidity === null ? dry : probeWords.differ(dry, humidity),
+    after: probeBar.apart,
+    sentence: true,
+    small: used ? probeBar.applied(found.pairs) : probeBar.notApplied,
+  };
+});

@@ -1,0 +1,50 @@
+import type { PairAir } from '~/job/sure/pairs.ts';
+import { Echo } from '~/parts/Echo.tsx';
+import { probeWords as words } from '~/words/en/probes.ts';
+import { ChoiceField } from '../../ChoiceField.tsx';
+import { apartIn, compared } from '../model.ts';
+import { PairCells } from '../PairCells.tsx';
+import { StepOf } from '../StepOf.tsx';
+
+/** Step 1: both in the return air. */
+export function ReturnStep() {
+  return (
+    <StepOf step="probesReturn">
+      <ChoiceField of="humidityAs" />
+      <PairCells air="return" />
+      <Found air="return" />
+    </StepOf>
+  );
+}
+
+/** Step 2: both in the supply air. */
+export function SupplyStep() {
+  return (
+    <StepOf step="probesSupply">
+      <PairCells air="supply" />
+      <Found air="supply" />
+    </StepOf>
+  );
+}
+
+/** The last step: both in the return air again. */
+export function EndStep() {
+  return (
+    <StepOf step="probesEnd">
+      <PairCells air="end" />
+      <Found air="end" />
+    </StepOf>
+  );
+}
+
+function Found({ air }: { air: PairAir }) {
+  const found = compared[air].value;
+  if (!found) return null;
+  const { temperature, humidity } = apartIn(found.difference);
+  const said = humidity === null ? temperature : words.differ(temperature, humidity);
+  return (
+    <Echo>
+      {words.count(found.pairs)}: {said}
+    </Echo>
+  );
+}

@@ -1,0 +1,171 @@
+/** What a job says of how sure its readings are, and what its test makes of that. */
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { assess } from '../../src/calc/index.ts';
+import { allQuantities } from '../../src/job/allKeys.ts';
+import { demoJob } from '../../src/job/demo.ts';
+import { applyEdits } from '../../src/job/edit.ts';
+import { typedCell } from '../../src/job/gridCells.ts';
+import { readEdits, readJob } from '../../src/job/schema.ts';
+import { comparedIn, type PairAir, pairGrid } from '../../src/job/sure/pairs.ts';
+import { supplyGrid } from '../../src/job/sure/supplyPoints.ts';
+import { toTest } from '../../src/job/toTest.ts';
+import type { Entered, Job, UnitKey } from '../../src/job/types.ts';
+
+const fahrenheitDegree = 5 / 9;
+const typed = (text: string, unit: UnitKey): Entered => ({ text, unit, origin: 'typed' });
+const checked: Job = { ...demoJob, chosen: { ...demoJob.chosen, sideBySide: 'yes' } };
+
+/** One line of readings: return probe's temperature and humidity, then the supply probe's. */
+function withPairs(job: Job, air: PairAir, rows: readonly (readonly [string, string, string, string])[]): Job {
+  const columns = ['enteringDryBulb', 'enteringRelativeHumidity', 'leavingDryBulb', 'leavingRelativeHumidity'];
+  return rows.reduce(
+    (whole, texts, row) =>
+      texts.reduce((made, text, at) => {
+        const column = columns[at] as string;
+        const time = { time: `2026-08-12T14:${String(row + 10)}:00Z` };
+        const unit = column.endsWith('DryBulb') ? 'degF' : 'percent';
+        return applyEdits(made, [typedCell(made, pairGrid(air), { row, column }, text, unit, time)]);
+      }, whole),
+    job,
+  );
+}
+
+const fiveRows = [
+  ['75.0', '50', '75.4', '51'],
+  ['75.1', '50', '75.5', '51'],
+  ['75.0', '50', '75.4', '51'],
+  ['74.9', '50', '75.3', '51'],
+  ['75.0', '50', '75.4', '51'],
+] as const;
+
+describe('a side-by-side check', () => {
+  test('that was not made, or of which nothing is typed, leaves the test as it was', () => {
+    expect(toTest(demoJob).test.sideBySide).toBeNull();
+    expect(toTest(checked).test.sideBySide).toBeNull();
+  });
+
+  test('typed as what the supply probe shows more, is the return probe less the supply probe', () => {
+    const entered = {
+      ...checked.entered,
+      'sideBySide.dryBulb': typed('0.9', 'degFStep'),
+      'sideBySide.humidity': typed('-2', 'percent'),
+    };
+    const { sideBySide } = toTest({ ...checked, entered }).test;
+    expect(sideBySide?.returnAir.dryBulb).toBeCloseTo(-0.5, 12);
+    expect(sideBySide?.returnAir.humidity).toBeCloseTo(0.02, 12);
+    expect(sideBySide?.reference).toBe('neither');
+  });
+
+  test('of readings outranks what is typed, and moves each reading by half', () => {
+    const job = withPairs(
+      { ...checked, entered: { ...checked.entered, 'sideBySide.dryBulb': typed('5', 'degFStep') } },
+      'return',
+      fiveRows,
+    );
+    const { test: made } = toTest(job);
+    expect(made.sideBySide?.returnAir.dryBulb).toBeCloseTo(-0.4 * fahrenheitDegree, 9);
+    const [before, after] = [assess(toTest(demoJob).test), assess(made)];
+    if (!before.entering.ok || !after.entering.ok || !before.leaving.ok || !after.leaving.ok) throw new Error('no air');
+    expect(after.entering.value.dryBulb - before.entering.value.dryBulb).toBeCloseTo(0.2 * fahrenheitDegree, 9);
+    expect(after.leaving.value.dryBulb - before.leaving.value.dryBulb).toBeCloseTo(-0.2 * fahrenheitDegree, 9);
+  });
+
+  test('of readings narrows the range of the share', () => {
+    const width = (job: Job) => {
+      const { ratio } = assess(toTest(job).test);
+      if (!ratio.ok) throw new Error('no ratio');
+      return ratio.value.interval.high - ratio.value.interval.low;
+    };
+    const inBoth = withPairs(withPairs(checked, 'return', fiveRows), 'supply', fiveRows);
+    expect(width(inBoth)).toBeLessThan(0.75 * width(demoJob));
+    const drifted = withPairs(inBoth, 'end', [['75', '50', '76.4', '51']]);
+    expect(width(drifted)).toBeGreaterThan(width(inBoth));
+  });
+
+  test('says the same whatever the unit in which it was typed', () => {
+    const inCelsius = fiveRows.map(
+      ([one, first, other, second]) =>
+        [String((Number(one) - 32) / 1.8), first, String((Number(other) - 32) / 1.8), second] as const,
+    );
+    const made = inCelsius.reduce(
+      (job, texts, row) =>
+        texts.reduce((whole, text, at) => {
+          const column = ['enteringDryBulb', 'enteringRelativeHumidity', 'leavingDryBulb', 'leavingRelativeHumidity'][
+            at
+          ];
+          const unit = at % 2 === 0 ? 'degC' : 'percent';
+          return applyEdits(whole, [
+            typedCell(whole, pairGrid('return'), { row, column: column as string }, text, unit),
+          ]);
+        }, job),
+      checked,
+    );
+    const [ip, si] = [comparedIn(withPairs(checked, 'return', fiveRows), 'return'), comparedIn(made, 'return')];
+    expect(si?.difference.dryBulb).toBeCloseTo(ip?.difference.dryBulb ?? Number.NaN, 9);
+    expect(si?.difference.humidity).toBeCloseTo(ip?.difference.humidity ?? Number.NaN, 12);
+  });
+
+  test('leaves out lines that cannot be read, and keeps their text', () => {
+    const job = withPairs(checked, 'return', [
+      ['75', '50', 'warm', '51'],
+      ['75', '', '75.4', '51'],
+    ]);
+    expect(comparedIn(job, 'return')).toMatchObject({ pairs: 1, difference: { humidity: null } });
+    expect(JSON.stringify(job.tables['pairs.return'])).toContain('warm');
+  });
+
+  test('against a standard leaves less of what both share', () => {
+    const job = withPairs(checked, 'return', fiveRows);
+    const held = { ...job, chosen: { ...job.chosen, 'probes.humidityStandard': 'salt', 'probes.iceBath': 'yes' } };
+    expect(toTest(job).test.sideBySide?.shared).toBeNull();
+    const { shared } = toTest(held).test.sideBySide ?? {};
+    expect(shared?.humidity).toBeLessThan(0.03);
+    expect(shared?.dryBulb).toBeLessThan(0.5);
+  });
+});
+
+test('whatever is typed into its cells, nothing throws, and the job can be kept', () => {
+  fc.assert(
+    fc.property(fc.array(fc.tuple(fc.string(), fc.string(), fc.string(), fc.string()), { maxLength: 4 }), (rows) => {
+      const job = withPairs(checked, 'return', rows);
+      expect(() => assess(toTest(job).test)).not.toThrow();
+      const kept = rows.flat().every((text) => text.length <= 200);
+      expect(readJob(structuredClone(job)).ok).toBe(kept);
+    }),
+    { numRuns: 60 },
+  );
+});
+
+test('points of the supply plane reach the test; one that is no temperature does not', () => {
+  const job = ['55.4', 'cold', '56.4'].reduce(
+    (made, text, row) => applyEdits(made, [typedCell(made, supplyGrid, { row, column: 'dryBulb' }, text, 'degF')]),
+    demoJob,
+  );
+  expect(toTest(job).test.supplyPoints).toHaveLength(2);
+  expect(toTest(job).test.supplyPoints[0]).toBeCloseTo(13, 9);
+});
+
+test('the kind of probe sets the limits that nobody typed; a typed one outranks it', () => {
+  const better = { ...demoJob, chosen: { ...demoJob.chosen, 'probes.class': 'better' } };
+  expect(toTest(better).test.probeLimits.relativeHumidity).toBe(0.02);
+  const own = { ...typed('75.0', 'degF'), limit: '1.8' };
+  const both = { ...better, entered: { ...better.entered, 'entering.dryBulb': own, 'leaving.dryBulb': own } };
+  expect(toTest(both).test.probeLimits.dryBulb).toBeCloseTo(1, 9);
+});
+
+test('a limit of the airflow and the chances asked for reach the test', () => {
+  const job = {
+    ...demoJob,
+    entered: { ...demoJob.entered, 'airflow.limit': typed('4', 'percent') },
+    chosen: { ...demoJob.chosen, 'sure.confidence': 'nineteen' },
+  };
+  expect(toTest(job).test.airflow.limit).toBeCloseTo(0.04, 12);
+  expect(toTest(job).test.confidence).toBe(0.95);
+});
+
+test('its keys are keys of a record that may be kept', () => {
+  expect(Object.keys(allQuantities)).toContain('airflow.limit');
+  const edits = [typedCell(demoJob, pairGrid('end'), { row: 0, column: 'leavingDryBulb' }, '75', 'degF')];
+  expect(readEdits(edits)).toEqual(edits);
+});

@@ -1,0 +1,135 @@
+/** The probe sheet: both probes in one air, what they differ by, and what that does to the capacity sheet. */
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { pdfText } from './pdfText.ts';
+import { bar, desk, field, fillJob, go, keptText, openAll, phone, plain, sheet, step, useSite } from './support.ts';
+
+const { open } = useSite();
+const probes = 'worksheets/probes/';
+const columns = ['enteringDryBulb', 'enteringRelativeHumidity', 'leavingDryBulb', 'leavingRelativeHumidity'];
+const cell = (page: Page, air: string, row: number, column: string) =>
+  page.locator(`[id="pair-${air}-${row}-${column}"]`);
+
+async function typePairs(page: Page, air: string, rows: readonly (readonly string[])[]): Promise<void> {
+  for (const [row, texts] of rows.entries())
+    for (const [at, text] of texts.entries()) await cell(page, air, row, columns[at] ?? '').fill(text);
+}
+
+const inReturn = [
+  ['75.0', '50.2', '75.4', '51.4'],
+  ['75.1', '50.2', '75.5', '51.4'],
+] as const;
+const inSupply = [['56.0', '87.0', '56.4', '88.0']] as const;
+
+async function typed(options = phone): Promise<Page> {
+  const page = await open(probes, options);
+  if (options === phone) await openAll(page);
+  await typePairs(page, 'return', inReturn);
+  return page;
+}
+
+const sentence = async (page: Page) => plain(await page.locator('.answer-sentence').innerText());
+
+test('two lines of readings give the difference, whether it is common, and what is done with it', async () => {
+  const page = await typed();
+  await expect.poll(() => sentence(page)).toBe('The probes differ by 0.4 °F and 1.2 %.');
+  expect(plain(await page.locator('.answer-plain').innerText())).toMatch(/^That is more than is common/);
+  expect(await bar(page)).toEqual(['0.4 °F, 1.2 % apart', '2 of 5 readings']);
+  await expect
+    .poll(() => page.locator('.sheet-answer').innerText().then(plain))
+    .toMatch(/Return reading moved by \+0\.2 °F, \+0\.6 %/);
+  await expect.poll(() => page.locator('svg.drawing[aria-label*="of 2 readings"]').count()).toBe(2);
+});
+
+test('each line keeps the time at which it was begun, and Enter leads from cell to cell', async () => {
+  const page = await open(probes);
+  await cell(page, 'return', 0, 'enteringDryBulb').tap();
+  await page.keyboard.type('75');
+  await page.keyboard.press('Enter');
+  await page.keyboard.type('50');
+  await expect.poll(() => cell(page, 'return', 0, 'enteringRelativeHumidity').inputValue()).toBe('50');
+  expect(await page.locator('#step-probesReturn tbody th').first().innerText()).toMatch(/^\d\d:\d\d$/);
+});
+
+test('what is typed here moves the readings and narrows the range on the capacity sheet', async () => {
+  const page = await open(sheet);
+  await openAll(page);
+  await fillJob(page);
+  await keptText(page, '34.9');
+  await go(page, probes);
+  await openAll(page);
+  await typePairs(page, 'return', inReturn);
+  await typePairs(page, 'supply', inSupply);
+  await expect
+    .poll(() => page.locator('.sheet-answer').innerText().then(plain))
+    .toMatch(/Uncorrected, these readings say 28,900 Btu\/h\. Corrected they say 3\d,\d00 Btu\/h: \+\d\.\d %/);
+  await keptText(page, '88.0');
+  await go(page, sheet);
+  await openAll(page);
+  await expect.poll(() => bar(page).then(([big]) => big)).toBe('Cannot tell');
+  await expect
+    .poll(() => step(page, 'sure').innerText().then(plain))
+    .toMatch(
+      /From the side-by-side check: the supply probe showed 0\.4 °F and 1\.2 % more\. Each reading is moved by half of it\./,
+    );
+});
+
+test('a second look at the end that differs is said, and widens the range', async () => {
+  const page = await typed();
+  await typePairs(page, 'end', [['74', '50', '75', '51.2']]);
+  await expect
+    .poll(() => page.locator('.sheet-answer').innerText().then(plain))
+    .toMatch(
+      /Since the beginning they have moved by 0\.6 °F and 0\.0 %\. More than 0\.2 °F or 1 %: the range is widened by it\./,
+    );
+});
+
+test('nonsense gets its sentence under the lines, is kept, and does not count', async () => {
+  const page = await typed();
+  await cell(page, 'return', 1, 'leavingDryBulb').fill('warm');
+  await cell(page, 'return', 1, 'leavingDryBulb').blur();
+  await expect.poll(() => step(page, 'probesReturn').innerText()).toMatch(/Reading 2: “warm” is not a number/);
+  await expect.poll(() => bar(page).then(([, small]) => small)).toBe('1 of 5 readings');
+  await keptText(page, 'warm');
+});
+
+test('points of the supply plane give a mean, which becomes the supply temperature when somebody says so', async () => {
+  const page = await open(probes);
+  await openAll(page);
+  for (const [row, text] of ['55', '56', '57'].entries()) await page.locator(`#point-${row}`).fill(text);
+  await expect
+    .poll(() => step(page, 'probesPoints').innerText().then(plain))
+    .toMatch(/Check: 3 points: mean 56\.0 °F, spread 2\.0 °F\. A laboratory allows a spread of 1\.5 °F\./);
+  await page.getByRole('button', { name: 'Take the mean as the supply temperature' }).tap();
+  await keptText(page, '56.0');
+  await go(page, sheet);
+  await openAll(page);
+  await expect.poll(() => field(page, 'leaving.dryBulb').inputValue()).toBe('56.0');
+});
+
+test.each([
+  ['phone', phone],
+  ['desk', desk],
+])('typed and unfolded on a %s it is clean in every light, and nothing is wider than the page', async (_, options) => {
+  const page = await typed(options);
+  await page.locator('.sheet-margin').waitFor();
+  await page.locator('.sheet-answer summary').first().click();
+  for (const light of ['light', 'dark', 'sun']) {
+    await page.evaluate((theme) => {
+      document.documentElement.dataset['theme'] = theme;
+    }, light);
+    const { violations } = await new AxeBuilder({ page }).setLegacyMode().analyze();
+    expect(violations.map(({ id, nodes }) => `${light}: ${id} at ${nodes[0]?.target}`)).toEqual([]);
+  }
+  const overflow = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+  expect(overflow).toBeLessThanOrEqual(0);
+});
+
+test('on paper the differences and what is done with them are text', async () => {
+  const page = await typed(desk);
+  await page.locator('.sheet-margin').waitFor();
+  const paper = plain(pdfText(await page.pdf({ format: 'Letter' })));
+  for (const text of ['The probes differ by 0.4 °F and 1.2 %.', 'Return reading moved by', 'JCGM 100'])
+    expect(paper).toContain(text);
+});
