@@ -6,6 +6,8 @@ export const sureFigures = {
   share: 'Share',
   range: (chance: string) => `Range, ${chance} on either side`,
   chances: { nine: 'nine in ten', nineteen: 'nineteen in twenty' },
+  byFirstOrder: 'The same to first order (JCGM 100)',
+  byDraws: (draws: string, redrawn: string) => `The same by ${draws} draws (JCGM 101), ${redrawn} of them made again`,
   u: 'Standard uncertainty',
   expanded: 'U (k = 2)',
   points: 'points',

@@ -56,5 +56,7 @@ export const rangeWords = {
   backToNine: 'Back to nine in ten',
   summary: (share: string, low: string, high: string, line: string, name: string) =>
     `A scale of the share: it makes ${share} of what it should make, between ${low} and ${high}. The line agreed on is at ${line}. ${name}.`,
+  byDraws: (draws: string) =>
+    `The ends come from ${draws} draws: adding up causes to first order differs by more than half a point here.`,
   lateLine: (set: string, read: string) => `The line was set at ${set}, after the readings of ${read}.`,
 } as const;

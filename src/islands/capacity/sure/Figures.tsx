@@ -10,6 +10,7 @@ import { capacity, inUnitOf, joined, percent, type Shown } from '../../show.ts';
 import { assessment, system } from '../../store.ts';
 import { isDesk } from '../model.ts';
 import { causes, largest } from './causes.ts';
+import { drawn, draws } from './draws.ts';
 import { endsText, shown, verdict } from './verdict.ts';
 
 /** What stands behind the range: its uncertainty, the chance, the guard band; what makes it and what would narrow it. */
@@ -44,6 +45,7 @@ function figureLines(): readonly LedgerLine[] {
   return [
     { name: words.share, ...finer(range.value), sum: true },
     { name: words.range(chance), number: words.between(low, high.replace(/\D+$/, '')), unit: '%' },
+    ...drawnLines(),
     { name: words.u, ...points(u) },
     { name: words.expanded, ...points(2 * u) },
     { name: words.freedom, number: free, unit: '' },
@@ -59,6 +61,21 @@ function figureLines(): readonly LedgerLine[] {
           { name: words.by, number: words[found.by], unit: '' },
         ]
       : []),
+  ];
+}
+
+/** The ends of either way to them, finer than they decide, and how many draws could not be. */
+function drawnLines(): readonly LedgerLine[] {
+  const { ratio } = assessment.value;
+  if (!ratio.ok || !drawn.value?.ratio.ok) return [];
+  const ends = ({ low, high }: { readonly low: number; readonly high: number }) => {
+    const [from, to] = [finer(low), finer(high)];
+    return { number: words.between(from.number, to.number), unit: to.unit };
+  };
+  const count = formatNumber(draws, 0);
+  return [
+    { name: words.byFirstOrder, ...ends(ratio.value.interval) },
+    { name: words.byDraws(count, formatNumber(drawn.value.redrawn, 0)), ...ends(drawn.value.ratio.value.interval) },
   ];
 }
 

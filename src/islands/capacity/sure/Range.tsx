@@ -1,13 +1,16 @@
+import { useEffect } from 'preact/hooks';
 import { ShareScale } from '~/charts/ShareScale.tsx';
 import { results } from '~/words/en/results.ts';
 import { rangeWords, shareWords, verdictNames } from '~/words/en/verdict.ts';
 import { percent } from '../../show.ts';
 import { edit } from '../../store.ts';
 import { isDesk } from '../model.ts';
+import { draws, keepDrawing } from './draws.ts';
 import { endsText, shown, verdict } from './verdict.ts';
 
 /** The share and its range on a scale with the line, what the range is, and the key for the other confidence. */
 export function Range() {
+  useEffect(keepDrawing, []);
   const range = shown.value;
   if (!range) return null;
   const share = percent(range.value);
@@ -33,6 +36,7 @@ export function Range() {
           {nineteen ? rangeWords.backToNine : rangeWords.askNineteen}
         </button>
       </p>
+      {found?.by === 'monteCarlo' && <p class="answer-note">{rangeWords.byDraws(draws.toLocaleString('en-US'))}</p>}
     </>
   );
 }

@@ -3,10 +3,14 @@ import { computed } from '@preact/signals';
 import type { Verdict } from '~/calc/types.ts';
 import { percent } from '../../show.ts';
 import { assessment, expectedHalf, interpreted, job, source } from '../../store.ts';
+import { drawn } from './draws.ts';
+
+/** Whether the draws decide: their ends differ from first order by more than half a point. */
+const isDrawn = computed(() => drawn.value?.by === 'monteCarlo');
 
 /** `null` while there is none: something is missing, or something withholds it. */
 export const verdict = computed((): Verdict | null => {
-  const { verdict: found } = assessment.value;
+  const found = (isDrawn.value && drawn.value?.verdict) || assessment.value.verdict;
   return found.ok ? found.value : null;
 });
 
@@ -18,7 +22,8 @@ export const shown = computed(() => {
   const { ratio } = assessment.value;
   const half = expectedHalf.value;
   if (!ratio.ok || !half) return null;
-  const { low, high } = verdict.value ?? half.outward(ratio.value.interval);
+  const ranged = isDrawn.value && drawn.value?.ratio.ok ? drawn.value.ratio.value : ratio.value;
+  const { low, high } = verdict.value ?? half.outward(ranged.interval);
   const { test } = interpreted.value;
   return { value: ratio.value.value, low, high, line: test.line, confidence: test.confidence };
 });
