@@ -29,6 +29,7 @@ export type Kind =
   | 'specificHeat'
   | 'density'
   | 'viscosity'
+  | 'mass'
   | 'count';
 
 /** One number put into, or given by, a step of working. */

@@ -91,6 +91,8 @@ export const units = {
   kgPerS: { kind: 'massFlow', factor: 1, offset: 0, suffixes: ['kg/s'] },
   lbPerFt3: { kind: 'density', factor: poundPerCubicFoot, offset: 0, suffixes: ['lb/ft³'] },
   kgPerM3: { kind: 'density', factor: 1, offset: 0, suffixes: ['kg/m³'] },
+  lb: { kind: 'mass', factor: pound, offset: 0, suffixes: ['lb', 'lbs'] },
+  kg: { kind: 'mass', factor: 1, offset: 0, suffixes: ['kg'] },
   microPaS: { kind: 'viscosity', factor: 1e-6, offset: 0, suffixes: ['µPa·s'] },
   ft3PerLb: { kind: 'specificVolume', factor: cubicFootPerPound, offset: 0, suffixes: ['ft³/lb'] },
   m3PerKg: { kind: 'specificVolume', factor: 1, offset: 0, suffixes: ['m³/kg'] },
@@ -133,6 +135,7 @@ export const displayUnit = {
   specificHeat: { ip: 'btuPerLbF', si: 'kjPerKgK' },
   density: { ip: 'lbPerFt3', si: 'kgPerM3' },
   viscosity: { ip: 'microPaS', si: 'microPaS' },
+  mass: { ip: 'lb', si: 'kg' },
   count: { ip: 'count', si: 'count' },
 } as const satisfies Record<Kind, { readonly ip: UnitKey; readonly si: UnitKey }>;
 

@@ -1,9 +1,13 @@
 import { CoolingDrying } from '~/charts/CoolingDrying.tsx';
 import { results } from '~/words/en/results.ts';
+import { LateFold } from '../LateFold.tsx';
+import { lazy } from '../lazy.tsx';
 import { capacityEnds, capacityText, inUnitOf, joined, percent } from '../show.ts';
 import { assessment, interpreted, system } from '../store.ts';
 import { isDesk } from './model.ts';
 import { latentUnseen } from './remarks.ts';
+
+const CatchWater = lazy(() => import('./sure/CatchWater.tsx').then((module) => module.CatchWater));
 
 /** How the work divides into cooling and drying. What two humidity probes cannot tell from zero is not given a number. */
 export function CoolingAndDrying() {
@@ -31,6 +35,11 @@ export function CoolingAndDrying() {
         {!unseen && between && <b>{results.rough(...between)}</b>}
       </p>
       <ShouldCool />
+      {!unseen && (
+        <LateFold summary={results.catchFold}>
+          <CatchWater />
+        </LateFold>
+      )}
     </section>
   );
 }

@@ -25,4 +25,25 @@ export const sureQuantities = {
     possible: [0.005, 0.5],
     article: 'airflow',
   },
+  /** Water caught from every drain of the coil, and for how long. */
+  'condensate.mass': {
+    kind: 'mass',
+    symbol: 'm',
+    ip: 'lb',
+    si: 'kg',
+    decimals: { ip: 2, si: 2 },
+    usual: [0.3, 6],
+    possible: [0.01, 100],
+    article: 'measured-cooling',
+  },
+  'condensate.duration': {
+    kind: 'duration',
+    symbol: 't',
+    ip: 'minute',
+    si: 'minute',
+    decimals: { ip: 0, si: 0 },
+    usual: [1200, 7200],
+    possible: [60, 86_400],
+    article: 'measured-cooling',
+  },
 } as const satisfies Record<string, Quantity>;

@@ -24,6 +24,7 @@ export const results = {
     noCoil:
       'How much of it should be cooling cannot be said: the figures of the table are of no coil that could be moved to this return air and airflow.',
   },
+  catchFold: 'Catch the water to check it',
   rough: (low: string, high: string) => `Drying is rough, from two humidity probes: between ${low} and ${high}.`,
   chartRange: (low: string, high: string) => `In all it takes between ${low} and ${high} out of the air.`,
   airChart: 'The air chart',

@@ -8,6 +8,12 @@ import type { QuantityWords } from './quantities.ts';
 export const sureQuantityWords: Readonly<Record<keyof typeof sureQuantities, QuantityWords>> = {
   'sideBySide.wetBulb': { name: 'Wet bulb, supply probe minus return probe', inSentence: 'difference in wet bulb' },
   'airflow.limit': { name: '± airflow', term: 'of the figure', inSentence: 'limit of the airflow' },
+  'condensate.mass': {
+    name: 'Water caught',
+    hint: 'By weight, less the jug: a pint is about a pound, a litre a kilogram.',
+    inSentence: 'water caught',
+  },
+  'condensate.duration': { name: 'Caught for', inSentence: 'time of the catch' },
 };
 
 export const sureChoiceWords = {
