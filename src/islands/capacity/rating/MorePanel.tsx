@@ -7,6 +7,7 @@ import { job } from '../../store.ts';
 import { grid, isGeneric, readyGrid } from '../cells.ts';
 import { isEqual } from './isEqual.ts';
 import { more } from './more.ts';
+import { PrintedRating } from './PrintedRating.tsx';
 import { SeriesField } from './SeriesField.tsx';
 
 /** What is rarely needed: other rows, columns and units than the usual ones, the blower's heat, the maker's factors. */
@@ -24,7 +25,15 @@ export function MorePanel() {
   useEffect(() => {
     if (lacking && more.value === null) more.value = 'any';
   }, [lacking]);
-  if (wanted === null) return null;
+  return (
+    <>
+      <PrintedRating />
+      {wanted !== null && <Panel />}
+    </>
+  );
+}
+
+function Panel() {
   return (
     <div class="heads">
       {!isGeneric.value && !usesSheet(job.value) && <Heads />}
