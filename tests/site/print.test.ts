@@ -31,6 +31,13 @@ test.each([
   expect(paper).toContain('Demo, invented');
 });
 
+test('on paper stand the figures of the maker’s table that were read, and what they mean', async () => {
+  const paper = plain(await printed(await openDemo(phone)));
+  for (const figure of ['32.9', '31.3', '35.0', '33.2', '1,200 cfm']) expect(paper).toContain(figure);
+  for (const said of ['already taken off? Yes (net)', 'Blower power inside the rating: 300 W'])
+    expect(paper).toContain(said);
+});
+
 test('on paper nothing is left that can only be pressed', async () => {
   const page = await openDemo(phone);
   await page.emulateMedia({ media: 'print' });

@@ -5,9 +5,11 @@ import { expect, test } from 'vitest';
 import {
   bar,
   cellFields,
+  cells,
   choose,
   fill,
   fillCells,
+  fillJob,
   focused,
   keptText,
   openAll,
@@ -214,4 +216,22 @@ test('a machine that chooses its own speed gets no estimate, and is told why', a
   expect((await bar(page))[0]).toMatch(/Btu\/h$/);
   await tap(page, 'I have the table');
   await expect.poll(() => cellFields(page).count()).toBe(4);
+});
+
+test('a job that was typed before opens on a phone without what is settled, and shorter than the phone', async () => {
+  const page = await open(sheet);
+  await openAll(page);
+  await fillJob(page);
+  await keptText(page, cells[3]);
+  await keptText(page, 'net');
+  await page.reload();
+  await ready(page);
+  await openAll(page);
+  await expect.poll(() => rating(page).locator('.cell-fields input').count()).toBe(4);
+  await expect.poll(async () => plain(await rating(page).innerText())).toContain('The table is net.');
+  expect(await rating(page).getByRole('radio', { name: 'Yes (net)' }).count()).toBe(0);
+  expect((await rating(page).boundingBox())!.height).toBeLessThanOrEqual(664);
+  await rating(page).getByRole('button', { name: 'Rows and blower' }).click();
+  expect(await rating(page).getByRole('radio', { name: 'Yes (net)' }).isChecked()).toBe(true);
+  expect(await rating(page).getByText('Paste or open a whole table').isVisible()).toBe(true);
 });

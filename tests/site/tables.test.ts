@@ -235,6 +235,9 @@ test('on a desk the paste stands in its step, and a table in use is printed with
   await useKey(page).click();
   await page.locator('.table-in-use tbody tr').first().waitFor();
   await page.emulateMedia({ media: 'print' });
-  expect(await page.locator('.table-in-use tbody tr').first().isVisible()).toBe(true);
+  expect(await page.locator('.printed-rating tbody tr').first().isVisible()).toBe(true);
+  expect(plain(await page.locator('.printed-rating').innerText())).toContain(
+    'Is the blower’s heat already taken off? Yes (net)',
+  );
   expect(await page.locator('.table-import').isVisible()).toBe(false);
 });

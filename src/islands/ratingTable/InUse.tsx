@@ -1,3 +1,4 @@
+import { chosen } from '~/job/choices.ts';
 import { sheetRowsHere } from '~/job/ratingSheet.ts';
 import { sheetCsv } from '~/job/tableImport/csv.ts';
 import type { TypedTable } from '~/job/types.ts';
@@ -18,7 +19,12 @@ export function InUse() {
     <section class="table-in-use">
       <h3 class="label">{tableInUse.title}</h3>
       <p class="step-say">
-        {tableInUse.lead(table.rows.length, dayOf(notes['rating.typedAt']), notes['rating.page'] ?? '')}
+        {tableInUse.lead(
+          table.rows.length,
+          tableInUse.basis[chosen(job.value, 'rating.basis') ?? 'unsure'],
+          dayOf(notes['rating.typedAt']),
+          notes['rating.page'] ?? '',
+        )}
       </p>
       {lacksDryBulb(table) && <QuantityField of="rating.enteringDryBulb" hint={tableInUse.dryBulbHint} />}
       {rows.length > 0 && rows.length <= mostRead ? <ReadRows rows={rows} /> : <p class="hint">{tableInUse.none}</p>}

@@ -1,6 +1,7 @@
-import { useEffect } from 'preact/hooks';
+import { useEffect, useMemo } from 'preact/hooks';
 import { usesSheet } from '~/job/usesSheet.ts';
 import { tableInUse, tablePaste } from '~/words/en/ratingTable.ts';
+import { more } from '../capacity/rating/more.ts';
 import { edit, job } from '../jobStore.ts';
 import { LateFold } from '../LateFold.tsx';
 import { lazy } from '../lazy.tsx';
@@ -13,6 +14,10 @@ const TakeIn = lazy(() => import('./TakeIn.tsx').then((module) => module.TakeIn)
 /** A whole table of the maker: one from an earlier job, the one in use, or a new one from a spreadsheet. */
 export function WholeTable() {
   useEffect(keepOwn, []);
+  const { id, tables } = job.value;
+  // Who typed the cells before is asked for no whole table any more; it is still there behind “Rows and blower”.
+  const settled = useMemo(() => (tables.rating?.rows.length ?? 0) > 0, [id]);
+  if (settled && more.value === null && tables.ratingSheet === undefined) return null;
   const waits = !usesSheet(job.value) && job.value.tables.ratingSheet !== undefined;
   return (
     <>

@@ -24,6 +24,9 @@ export const figureWords = {
   smaller: 'Make the photo smaller',
   putAway: 'Put it away',
   notStored: 'Not stored.',
+  /** How the table was said to be; nothing where nobody knows. */
+  basis: { net: 'The table is net.', gross: 'The table is gross.', unsure: '' },
+  longLines: 'Long lines',
   certifiedOnly: 'Certified rating only',
   haveTable: 'I have the table',
   certifiedLead: (outdoors: string, wetBulb: string) =>

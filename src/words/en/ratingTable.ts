@@ -174,11 +174,14 @@ export const axisNames = ['outdoors', 'wet bulb', 'return', ''] as const;
 
 export const tableInUse = {
   title: 'From the whole table',
-  lead: (rows: number, when: string, page: string) =>
-    [`${rows} lines of figures`, when && `taken in on ${when}`, page && `from ${page}`].filter(Boolean).join(', '),
+  lead: (rows: number, basis: string, when: string, page: string) =>
+    [`${rows} lines of figures`, basis, when && `taken in on ${when}`, page && `from ${page}`]
+      .filter(Boolean)
+      .join(', '),
   reads: 'The figures that this job reads',
   none: 'Which of them this job reads is said here once the return air and the outdoor temperature are known.',
   dryBulbHint: 'The table does not say it; often 80 °F (26.7 °C), in a footnote.',
+  basis: { net: 'net', gross: 'gross', unsure: '' },
   csv: 'Save as CSV',
   file: 'rating-table',
   cells: 'Read the cells instead',

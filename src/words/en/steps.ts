@@ -36,7 +36,6 @@ export const ratingStep = {
   refuse: 'Stop carrying the table on',
   sheet: 'a whole table',
   of: (done: number, all: number) => `${done} of ${all} figures`,
-  longLines: 'Long lines, and what they cost',
 } as const;
 
 export const sureStep = {

@@ -1,4 +1,5 @@
 import { useMemo } from 'preact/hooks';
+import { chosen } from '~/job/choices.ts';
 import type { Cell, Grid } from '~/job/ratingGrid.ts';
 import { Echo } from '~/parts/Echo.tsx';
 import { echoes } from '~/words/en/echoes.ts';
@@ -20,13 +21,15 @@ const Photo = lazy(() => import('./Photo.tsx').then((module) => module.Photo));
 /** The figures to copy from the maker's table, once the readings say which they are. */
 export function Figures() {
   const here = readyGrid.value;
-  const { id, chosen } = job.value;
+  const { id, chosen: answers, tables } = job.value;
   // The rows are asked for until the first figure says which they are; then the question stays while the step stands.
-  const asked = useMemo(() => chosen['rating.series'] === undefined, [id]);
+  const asked = useMemo(() => answers['rating.series'] === undefined, [id]);
+  // Who typed the figures before knows what to copy.
+  const typedBefore = useMemo(() => (tables.rating?.rows.length ?? 0) > 0, [id]);
   if (here === null) return null;
   return (
     <>
-      <p class="step-say">{copySentence(here)}</p>
+      {!typedBefore && <p class="step-say">{copySentence(here)}</p>}
       {asked && more.value === null && <SeriesField />}
       {photo.value && <Photo />}
       {here.airflows.map((_, block) => (
@@ -59,6 +62,7 @@ function Understood({ grid: here }: { grid: Grid }) {
   const last = here.cells.findLast(({ read }) => read.state === 'read' && !read.plain);
   const said = [
     expected.ok && echoes.should(capacityText(expected.value.total)),
+    expected.ok && figureWords.basis[chosen(job.value, 'rating.basis') ?? 'unsure'],
     expected.ok && expected.value.outside.length > 0 && figureWords.extended,
     last && readSentence(last),
   ].filter(Boolean);

@@ -1,6 +1,7 @@
 import { useRef } from 'preact/hooks';
 import type { ChoiceKey } from '~/job/types.ts';
 import { usesSheet } from '~/job/usesSheet.ts';
+import { href } from '~/parts/href.ts';
 import { figureWords } from '~/words/en/figures.ts';
 import { edit, interpreted, job } from '../../store.ts';
 import { isGeneric, readyGrid } from '../cells.ts';
@@ -24,6 +25,9 @@ export function RatingTools() {
       >
         {more.value === null ? figureWords.more : figureWords.less}
       </button>
+      <a class="plain-button" href={href('/worksheets/line-set/')}>
+        {figureWords.longLines}
+      </a>
       <button
         type="button"
         class="plain-button"

@@ -1,6 +1,5 @@
-import { useEffect } from 'preact/hooks';
+import { useEffect, useMemo } from 'preact/hooks';
 import { usesSheet } from '~/job/usesSheet.ts';
-import { href } from '~/parts/href.ts';
 import { quantityWords } from '~/words/en/quantities.ts';
 import { ratingStep } from '~/words/en/steps.ts';
 import { ChoiceField } from '../../ChoiceField.tsx';
@@ -10,6 +9,7 @@ import { assessment, edit, expectedHalf, interpreted, job } from '../../store.ts
 import { grid, isGeneric } from '../cells.ts';
 import { capacitySteps, needText } from '../model.ts';
 import { Remarks } from '../Remarks.tsx';
+import { more } from '../rating/more.ts';
 import { StepFrame } from '../StepFrame.tsx';
 
 const fetchLate = () => import('../rating/late.ts');
@@ -34,6 +34,8 @@ export function RatingStep() {
   useEffect(() => {
     if (half) void fetchLate();
   }, [half]);
+  // What was answered before stands in the line of the step; it is asked again behind “Rows and blower”.
+  const settled = useMemo(() => job.value.chosen['rating.basis'] !== undefined, [job.value.id]);
   return (
     <StepFrame step="rating" tools={half && <RatingTools />} panel={half && <MorePanel />}>
       <div class="field-row">
@@ -42,12 +44,9 @@ export function RatingStep() {
       </div>
       {!generic && isNear && <WholeTable />}
       {generic ? <Certified /> : sheet ? null : grid.value?.state === 'ready' ? <Figures /> : <Waiting />}
-      {!generic && <ChoiceField of="rating.basis" open />}
+      {!generic && (!settled || more.value !== null) && <ChoiceField of="rating.basis" open />}
       <Remarks about="rating" />
       <Beyond />
-      <p class="tools">
-        <a href={href('/worksheets/line-set/')}>{ratingStep.longLines}</a>
-      </p>
     </StepFrame>
   );
 }
