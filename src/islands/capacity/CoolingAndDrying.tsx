@@ -35,11 +35,9 @@ export function CoolingAndDrying() {
         {!unseen && between && <b>{results.rough(...between)}</b>}
       </p>
       <ShouldCool />
-      {!unseen && (
-        <LateFold summary={results.catchFold}>
-          <CatchWater />
-        </LateFold>
-      )}
+      <LateFold summary={results.catchFold}>
+        <CatchWater />
+      </LateFold>
     </section>
   );
 }

@@ -146,7 +146,7 @@ function Improvements() {
                   {improvementWords[one.change]?.name ?? one.change}
                   {one.decides && (
                     <>
-                      {' '}
+                      {', '}
                       <b>{words.clears}</b>
                     </>
                   )}
