@@ -83,6 +83,25 @@ function around(rows: readonly RatingRow[], axis: 'outdoorDryBulb' | 'enteringWe
   return rows.filter((row) => kept.has(row[axis]));
 }
 
+/**
+ * The sheet with the rows that this job reads, and on either side of them the next ones; as it is while the conditions are not
+ * known. Lines that cannot be read are left out.
+ */
+export function sheetNear(job: Job, sheet: TypedTable): TypedTable {
+  const read = sheetRowsHere({ ...job, tables: { ...job.tables, ratingSheet: sheet } });
+  const near = (axis: 'outdoorDryBulb' | 'enteringWetBulb'): ReadonlySet<number> => {
+    const values = [...new Set(sheetRows(sheet).map((row) => row[axis]))].sort((a, b) => a - b);
+    const isRead = new Set(read.map((row) => row[axis]));
+    return new Set(values.filter((_, at) => [at - 1, at, at + 1].some((one) => isRead.has(values[one] ?? Number.NaN))));
+  };
+  const [outdoors, wetBulbs] = [near('outdoorDryBulb'), near('enteringWetBulb')];
+  const rows = sheet.rows.filter((texts) => {
+    const row = rowIn(sheet, texts);
+    return row !== null && outdoors.has(row.outdoorDryBulb) && wetBulbs.has(row.enteringWetBulb);
+  });
+  return { ...sheet, rows };
+}
+
 /** What a test takes from a whole table. */
 export const readSheet: ReadSheet = (job) => ({ rows: sheetRowsHere(job), airflow: sheetMultipliers(job) });
 

@@ -1,7 +1,9 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { assess, type RatingRow } from '../../src/calc/index.ts';
 import { demoJob } from '../../src/job/demo.ts';
-import { applyEdits } from '../../src/job/edit.ts';
+import { applyEdits, typed } from '../../src/job/edit.ts';
+import { forLink } from '../../src/job/forLink.ts';
 import { readSheet, sheetRows, sheetRowsHere } from '../../src/job/ratingSheet.ts';
 import { readJob } from '../../src/job/schema.ts';
 import { importTable } from '../../src/job/tableImport/index.ts';
@@ -138,5 +140,44 @@ describe('a whole table', () => {
     const rows = (count: number) => withSheet(table(plain, Array(count).fill(['85', '63', '34.4', ''])));
     expect(readJob(rows(tableLimits.sheetRows)).ok).toBe(true);
     expect(readJob(rows(tableLimits.sheetRows + 1)).ok).toBe(false);
+  });
+});
+
+describe('for a link', () => {
+  const of = (job: Job) => assess(toTest(job, null, readSheet).test);
+  const conditions = fc.record({
+    outdoors: fc.integer({ min: 60, max: 120 }),
+    humidity: fc.integer({ min: 20, max: 80 }),
+  });
+
+  test('a whole table keeps the rows that are read and the next ones beside them, and every figure stays the same', () => {
+    fc.assert(
+      fc.property(conditions, ({ outdoors, humidity }) => {
+        const job = applyEdits(withSheet(pasted()), [
+          typed(demoJob, 'outdoorDryBulb', String(outdoors), 'degF'),
+          typed(demoJob, 'entering.relativeHumidity', String(humidity), 'percent'),
+        ]);
+        const carried = forLink(job);
+        expect(of(carried)).toEqual(of(job));
+        expect(forLink(carried)).toEqual(carried);
+        const rows = sheetRows(carried.tables.ratingSheet!);
+        for (const axis of ['outdoorDryBulb', 'enteringWetBulb'] as const) {
+          const read = values(sheetRowsHere(job), axis);
+          expect(values(rows, axis).length).toBeLessThanOrEqual(3 * read.length);
+          expect(values(rows, axis)).toEqual(expect.arrayContaining(read));
+        }
+      }),
+    );
+  });
+
+  test('a table that nothing is read from stays behind', () => {
+    const unused = { ...withSheet(pasted()), chosen: demoJob.chosen };
+    expect(forLink(unused).tables).toEqual({ ...demoJob.tables });
+    expect(of(forLink(unused))).toEqual(of(unused));
+  });
+
+  test('while the conditions are not known the whole of it goes along', () => {
+    const job = applyEdits(withSheet(pasted()), [{ slot: 'entered', key: 'outdoorDryBulb', to: undefined }]);
+    expect(forLink(job)).toEqual(job);
   });
 });
