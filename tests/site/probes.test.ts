@@ -3,7 +3,22 @@ import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { pdfText } from './pdfText.ts';
-import { bar, desk, field, fillJob, go, keptText, openAll, phone, plain, sheet, step, useSite } from './support.ts';
+import {
+  bar,
+  desk,
+  field,
+  fillJob,
+  go,
+  keptText,
+  openAll,
+  phone,
+  plain,
+  ready,
+  sheet,
+  step,
+  stored,
+  useSite,
+} from './support.ts';
 
 const { open } = useSite();
 const probes = 'worksheets/probes/';
@@ -108,6 +123,75 @@ test('points of the supply plane give a mean, which becomes the supply temperatu
   await expect.poll(() => field(page, 'leaving.dryBulb').inputValue()).toBe('56.0');
 });
 
+const two = (count: number) => String(count).padStart(2, '0');
+/** Forty minutes of a logger, a reading every ten seconds: the supply air cools down to 56 °F, and one line is spoilt. */
+const record = [
+  'Time,Return T (°F),Return RH (%),Supply T (°F),Supply RH (%),Outdoor (°F)',
+  ...Array.from({ length: 240 }, (_, row) => {
+    const time = `${two(14 + Math.floor(row / 360))}:${two(Math.floor(row / 6) % 60)}:${two((row % 6) * 10)}`;
+    const supply = 56 + 12 * Math.exp(-row / 18);
+    return row === 60 ? `2026-08-12 ${time},75,--,56,88,91` : `2026-08-12 ${time},75,50,${supply.toFixed(2)},88,91`;
+  }),
+].join('\n');
+
+async function openRecord(page: Page): Promise<void> {
+  const buffer = Buffer.from(record);
+  await page.locator('#open-record').setInputFiles({ name: 'logger.csv', mimeType: 'text/csv', buffer });
+  await page.locator('.steady-result').waitFor();
+}
+
+test('a logger’s record is recognised, judged, drawn and taken over: its means go to the capacity sheet', async () => {
+  const page = await open(probes);
+  await openAll(page);
+  await page.locator('#open-record').waitFor({ state: 'attached' });
+  await openRecord(page);
+  expect(
+    await page
+      .locator('.record-column select')
+      .evaluateAll((all) => all.map((one) => (one as HTMLSelectElement).value)),
+  ).toEqual(['time', 'entering.dryBulb', 'entering.humidity', 'leaving.dryBulb', 'leaving.humidity', 'outdoorDryBulb']);
+  const said = () => page.locator('.steady-result').innerText().then(plain);
+  await expect.poll(said).toMatch(/^Steady since 14:\d\d\./);
+  expect(await said()).toMatch(/One row could not be read: line 62 \(“--”\)\./);
+  const plot = page.locator('.steady-result svg.drawing');
+  expect(plain((await plot.getAttribute('aria-label')) ?? '')).toMatch(/over 40 minutes.*Steady since 14:\d\d/);
+  await page.locator('#record-moment').focus();
+  await page.keyboard.press('Home');
+  await expect.poll(said).toMatch(/14:00: return temperature 75\.0 °F, .*supply temperature 68\.0 °F/);
+  await page.getByRole('button', { name: 'Take these means to the capacity sheet' }).tap();
+  await keptText(page, '56.00');
+  await go(page, sheet);
+  await openAll(page);
+  await expect.poll(() => field(page, 'leaving.dryBulb').inputValue()).toBe('56.00');
+  await expect.poll(() => field(page, 'outdoorDryBulb').inputValue()).toBe('91.00');
+});
+
+test('columns put right by hand are judged anew, and a file that is none gets its sentence', async () => {
+  const page = await open(probes);
+  await openAll(page);
+  await page.locator('#open-record').waitFor({ state: 'attached' });
+  await openRecord(page);
+  await page.locator('#record-column-0').selectOption('none');
+  await expect.poll(() => step(page, 'probesSteady').innerText()).toContain('Say which column is the time');
+  const buffer = Buffer.from('a letter to nobody');
+  await page.locator('#open-record').setInputFiles({ name: 'letter.txt', mimeType: 'text/plain', buffer });
+  await expect.poll(() => step(page, 'probesSteady').innerText()).toContain('No row with a time and two figures');
+});
+
+test('the clock of the wait is kept with the job, and survives a page that is opened anew', async () => {
+  const page = await open(probes);
+  await openAll(page);
+  await page.getByRole('button', { name: 'Full speed and full airflow: now' }).tap();
+  const said = () => step(page, 'probesSteady').innerText().then(plain);
+  await expect.poll(said).toMatch(/Not before \d\d:\d\d; then ten minutes of readings, to \d\d:\d\d\./);
+  const [before] = /Not before \d\d:\d\d/.exec(await said()) ?? [];
+  await expect.poll(() => stored(page).then((all) => JSON.stringify(all))).toContain('steady.startedAt');
+  await page.reload();
+  await ready(page);
+  await openAll(page);
+  await expect.poll(said).toContain(before ?? '–');
+});
+
 test.each([
   ['phone', phone],
   ['desk', desk],
@@ -115,6 +199,9 @@ test.each([
   const page = await typed(options);
   await page.locator('.sheet-margin').waitFor();
   await page.locator('.sheet-answer summary').first().click();
+  await page.locator('#open-record').waitFor({ state: 'attached' });
+  await openRecord(page);
+  await page.locator('.steady-result summary').click();
   for (const light of ['light', 'dark', 'sun']) {
     await page.evaluate((theme) => {
       document.documentElement.dataset['theme'] = theme;

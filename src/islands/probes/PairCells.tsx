@@ -120,7 +120,9 @@ function Cell({ air, row, column, name, bad }: CellProps) {
 function write(air: PairAir, row: number, column: string, text: string, unit: UnitKey): boolean {
   const cell = typedCell(job.value, pairGrid(air), { row, column }, text, unit, { time: new Date().toISOString() });
   const { sideBySide } = job.value.chosen;
-  return sideBySide === undefined ? edit(cell, { slot: 'chosen', key: 'sideBySide', to: 'yes' }) : edit(cell);
+  return sideBySide === undefined && air !== 'steady'
+    ? edit(cell, { slot: 'chosen', key: 'sideBySide', to: 'yes' })
+    : edit(cell);
 }
 
 const cellId = (air: PairAir, row: number, column: string) => `pair-${air}-${row}-${column}`;

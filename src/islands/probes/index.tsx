@@ -10,6 +10,7 @@ import { bar, first, probeSheetSteps } from './model.ts';
 import { EndStep, ReturnStep, SupplyStep } from './steps/AirSteps.tsx';
 import { PointsStep } from './steps/PointsStep.tsx';
 import { SharedStep } from './steps/SharedStep.tsx';
+import { SteadyStep } from './steps/SteadyStep.tsx';
 
 const AskCopy = lazy(() => import('../AskCopy.tsx').then((module) => module.AskCopy));
 const Notices = lazy(() => import('../Notices.tsx').then((module) => module.Notices));
@@ -25,6 +26,7 @@ export function ProbeSheet() {
         <ReturnStep />
         <SupplyStep />
         <SharedStep />
+        <SteadyStep />
         <PointsStep />
         <EndStep />
         <OpenAll sheet={probeSheetSteps} />

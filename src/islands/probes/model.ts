@@ -11,7 +11,7 @@ import { probeBar, probeWords } from '~/words/en/probes.ts';
 import { job } from '../jobStore.ts';
 import type { BarWords } from '../SheetBar.tsx';
 import { sheetSteps } from '../sheetSteps.ts';
-import { humidityStep, temperature, temperatureStep } from '../show.ts';
+import { clock, humidityStep, temperature, temperatureStep } from '../show.ts';
 
 joinSure();
 joinSureWords();
@@ -20,6 +20,7 @@ export const probeSheetSteps = sheetSteps([
   'probesReturn',
   'probesSupply',
   'probesShared',
+  'probesSteady',
   'probesPoints',
   'probesEnd',
 ]);
@@ -34,7 +35,7 @@ export const compared = {
   return: computed(() => comparedIn(job.value, 'return')),
   supply: computed(() => comparedIn(job.value, 'supply')),
   end: computed(() => comparedIn(job.value, 'end')),
-} as const satisfies Record<PairAir, unknown>;
+} as const satisfies Record<Exclude<PairAir, 'steady'>, unknown>;
 
 /** The difference that the answer speaks of: the first air that was read. */
 export const first = computed(() => compared.return.value ?? compared.supply.value);
@@ -62,7 +63,7 @@ export const isMeanUsed = computed(() => {
   return dryBulb !== null && Math.abs(dryBulb - meanOfPoints.value) < 0.03;
 });
 
-function airLine(air: PairAir): string {
+function airLine(air: keyof typeof compared): string {
   const found = compared[air].value;
   if (!found) return probeWords.notRead;
   const { temperature: dry, humidity } = apartIn(found.difference);
@@ -78,10 +79,17 @@ const sharedLine = () => {
   return said.join(' · ').toLowerCase() || probeWords.nothingSaid;
 };
 
+const steadyLine = () => {
+  if (job.value.tables['steady.batches']) return probeWords.steadyTaken;
+  const since = job.value.notes['steady.startedAt'];
+  return since === undefined ? probeWords.notRead : probeWords.since(clock(since));
+};
+
 const lines: Readonly<Record<ProbeStep, () => string>> = {
   probesReturn: () => airLine('return'),
   probesSupply: () => airLine('supply'),
   probesShared: sharedLine,
+  probesSteady: steadyLine,
   probesPoints: () => (points.value.length < 2 ? probeWords.notRead : temperature(meanOfPoints.value)),
   probesEnd: () => airLine('end'),
 };

@@ -8,8 +8,8 @@ import { measuredHere, type Place } from '../readings.ts';
 import type { Job } from '../types.ts';
 import { sureTables } from './tables.ts';
 
-/** The air that both probes stand in: the return's, the supply's, and once more at the end. */
-export type PairAir = 'return' | 'supply' | 'end';
+/** The air that both probes stand in: the return's, the supply's, and once more at the end; `steady`: each in its own. */
+export type PairAir = 'return' | 'supply' | 'end' | 'steady';
 
 const quantities: Readonly<Record<string, QuantityKey>> = {
   DryBulb: 'state.dryBulb',

@@ -5,6 +5,7 @@ import type { Job } from '../types.ts';
 import { joinSure } from './join.ts';
 import { limitsOf } from './limits.ts';
 import { sideBySideOf } from './sideBySide.ts';
+import { scatterOf } from './steadyMeans.ts';
 import { supplyPointsOf } from './supplyPoints.ts';
 
 joinSure();
@@ -16,11 +17,12 @@ const confidences = { nine: 0.9, nineteen: 0.95 } as const;
 export function sureIn(
   job: Job,
   test: Test,
-): Pick<Test, 'airflow' | 'probeLimits' | 'sideBySide' | 'supplyPoints' | 'confidence'> {
+): Pick<Test, 'airflow' | 'probeLimits' | 'sideBySide' | 'supplyPoints' | 'scatter' | 'confidence'> {
   return {
     ...limitsOf(job, test),
     sideBySide: sideBySideOf(job),
     supplyPoints: supplyPointsOf(job),
+    scatter: scatterOf(job),
     confidence: confidences[chosen(job, 'sure.confidence') ?? 'nine'],
   };
 }

@@ -14,6 +14,17 @@ export const sureTables = {
   'pairs.supply': pairColumns,
   /** Once more, when the test is over. */
   'pairs.end': pairColumns,
+  /** Each probe in its own air, until the test is steady. */
+  'pairs.steady': pairColumns,
+  /** How far each fifth of a steady window lies from the means of it, SI: `to` names the window. */
+  'steady.batches': [
+    'to',
+    'entering.dryBulb',
+    'entering.humidity',
+    'leaving.dryBulb',
+    'leaving.humidity',
+    'outdoorDryBulb',
+  ],
   supplyPoints: ['dryBulb'],
 } as const;
 

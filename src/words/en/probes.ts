@@ -2,7 +2,7 @@
 export const probeSheet = {
   title: 'Check the probes',
   description:
-    'Two probes side by side: by how much they differ, what that is worth in capacity, what remains; the supply air from point to point.',
+    'Two probes side by side: by how much they differ, what that is worth in capacity; waiting until steady, with readings or a logger’s record; the supply air from point to point.',
   noScript:
     'This sheet works its figures out in your browser, and scripts are switched off. By hand: the mean of five differences in one air, half of it off each probe.',
 } as const;
@@ -23,6 +23,11 @@ export const probeSteps = {
     term: '',
     lead: 'An error that both have is not seen side by side. Only something whose air is known shows it.',
   },
+  probesSteady: {
+    name: 'Waiting until steady',
+    term: '',
+    lead: 'Each probe in its own place. The clocks are start times: a phone that locks or starts anew loses nothing.',
+  },
   probesPoints: {
     name: 'The supply air, point by point',
     term: 'mixing',
@@ -38,6 +43,8 @@ export const probeSteps = {
 export const probeWords = {
   notRead: 'not read yet',
   nothingSaid: 'nothing said',
+  steadyTaken: 'means taken over',
+  since: (time: string) => `running since ${time}`,
   time: 'Time',
   returnProbe: 'Return probe',
   supplyProbe: 'Taped probe',

@@ -21,7 +21,7 @@ export const worksheets = [
   {
     path: '/worksheets/probes/',
     name: 'Check the probes',
-    say: 'Both side by side, what they differ by, and what that is worth; the supply air from point to point.',
+    say: 'Both side by side, what they differ by and what that is worth; waiting until steady, with a logger’s record; the supply air point by point.',
   },
   {
     path: '/worksheets/expected/',

@@ -1,4 +1,3 @@
-import type { PairAir } from '~/job/sure/pairs.ts';
 import { Echo } from '~/parts/Echo.tsx';
 import { probeWords as words } from '~/words/en/probes.ts';
 import { ChoiceField } from '../../ChoiceField.tsx';
@@ -37,7 +36,7 @@ export function EndStep() {
   );
 }
 
-function Found({ air }: { air: PairAir }) {
+function Found({ air }: { air: keyof typeof compared }) {
   const found = compared[air].value;
   if (!found) return null;
   const { temperature, humidity } = apartIn(found.difference);

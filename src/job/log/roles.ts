@@ -1,0 +1,11 @@
+/** What a column of a record may be. */
+export const logRoles = [
+  'none',
+  'time',
+  'entering.dryBulb',
+  'entering.humidity',
+  'leaving.dryBulb',
+  'leaving.humidity',
+  'outdoorDryBulb',
+] as const;
+export type LogRole = (typeof logRoles)[number];

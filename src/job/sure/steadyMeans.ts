@@ -1,0 +1,87 @@
+/** The means of a steady record in the job: taken over into its fields, and what they are known to into its test. */
+import type { LogColumn, Steadiness } from '../../calc/confidence/steady.ts';
+import type { ErrorSource, TestInput } from '../../calc/types.ts';
+import { format } from '../format.ts';
+import { quantityOf, unitOf } from '../quantities.ts';
+import { type Measured, measuredHere } from '../readings.ts';
+import { cellText } from '../tables.ts';
+import type { Edit, Entered, Job, QuantityKey, System } from '../types.ts';
+import { sureTables } from './tables.ts';
+
+type Batched = Exclude<LogColumn, 'supplyStatic'>;
+
+/** The field that the mean of a column goes into, by the humidity that the probes show. */
+function fieldOf(column: Batched, humidity: Measured): QuantityKey {
+  if (column === 'outdoorDryBulb') return column;
+  return column.endsWith('humidity')
+    ? (`${column.replace('humidity', '')}${humidity}` as QuantityKey)
+    : (column as QuantityKey);
+}
+
+const batched = sureTables['steady.batches'].filter((column): column is Batched => column !== 'to');
+
+/**
+ * The edits that take the means of a window over: each into its field, a digit finer than it is typed, and how far each of the
+ * five parts of the window lies from them. `stamp` names the window; `at` is its end, ISO 8601, where the record has dates.
+ */
+export function meansEdits(
+  job: Job,
+  { means, scatter }: Pick<Steadiness, 'means' | 'scatter'>,
+  system: System,
+  { stamp, at }: { readonly stamp: string; readonly at: string | null },
+): readonly Edit[] {
+  const humidity = measuredHere(job)[1] ?? 'relativeHumidity';
+  const columns = batched.filter((column) => means[column] !== undefined);
+  const fields = columns.map((column): Edit => {
+    const key = fieldOf(column, humidity);
+    const unit = unitOf(key, system);
+    const decimals = quantityOf(key).decimals[system] + 1;
+    const was = job.entered[key];
+    const to: Entered = {
+      text: format(means[column] as number, unit, decimals),
+      unit,
+      origin: 'from sheet',
+      ...(at === null ? {} : { at }),
+      ...(was?.limit !== undefined && was.unit === unit ? { limit: was.limit } : {}),
+    };
+    return { slot: 'entered', key, to };
+  });
+  const rows = scatter.map(({ moves }) => [
+    stamp,
+    ...columns.map((column) => String((moves[column] ?? 0).toPrecision(6))),
+  ]);
+  const table = {
+    columns: [{ key: 'to', unit: 'count' as const }, ...columns.map((key) => ({ key, unit: 'one' as const }))],
+    rows,
+  };
+  const lists = (['entering', 'leaving'] as const).map(
+    (place): Edit => ({ slot: 'tables', key: `${place}.readings`, to: undefined }),
+  );
+  return [...fields, ...lists, { slot: 'tables', key: 'steady.batches', to: rows.length === 0 ? undefined : table }];
+}
+
+/** The scatter of the means, as causes of error; none for a reading that was typed anew since. */
+export function scatterOf(job: Job): readonly ErrorSource<TestInput>[] {
+  const table = job.tables['steady.batches'];
+  if (table?.rows.length !== 5) return [];
+  const humidity = measuredHere(job)[1] ?? 'relativeHumidity';
+  const kept = batched.filter((column) => {
+    const field = job.entered[fieldOf(column, humidity)];
+    return field?.origin === 'from sheet' && table.columns.some(({ key }) => key === column);
+  });
+  if (kept.length === 0) return [];
+  return table.rows.map((row): ErrorSource<TestInput> => {
+    const moves = kept.map((column) => {
+      const number = Number(cellText(table, row, column));
+      // A record from outside may say anything; nothing that was read moves by more.
+      return [column, Number.isFinite(number) ? Math.max(-20, Math.min(20, number)) : 0] as const;
+    });
+    return {
+      name: 'readings',
+      u: 1 / Math.sqrt(20),
+      shape: 'normal',
+      degreesOfFreedom: 4,
+      moves: Object.fromEntries(moves),
+    };
+  });
+}
