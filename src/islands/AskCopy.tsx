@@ -1,10 +1,12 @@
 import { useEffect, useRef } from 'preact/hooks';
+import { linkNotices } from '~/words/en/jobLink.ts';
 import { demoNotices } from '~/words/en/notices.ts';
-import { refused } from './jobStore.ts';
+import { refused, source } from './jobStore.ts';
 import { startOwn, takeCopy } from './opening.ts';
 
-/** The demo is read-only: whoever types in it is asked what they would like instead. */
+/** The demo and the job of a link are read-only: whoever types in them is asked what they would like instead. */
 export function AskCopy() {
+  const words = source.value === 'linked' ? linkNotices : demoNotices;
   const dialog = useRef<HTMLDialogElement>(null);
   useEffect(() => {
     if (refused.value) dialog.current?.showModal();
@@ -19,17 +21,17 @@ export function AskCopy() {
   };
   return (
     <dialog ref={dialog} class="ask" aria-labelledby="ask-head" onClose={close}>
-      <h2 id="ask-head">{demoNotices.ask}</h2>
-      <p>{demoNotices.askLead}</p>
+      <h2 id="ask-head">{words.ask}</h2>
+      <p>{words.askLead}</p>
       <div class="ask-keys">
         <button type="button" class="action" onClick={then(startOwn)}>
-          {demoNotices.own}
+          {words.own}
         </button>
         <button type="button" class="plain-button" onClick={then(takeCopy)}>
-          {demoNotices.copy}
+          {words.copy}
         </button>
         <button type="button" class="plain-button" onClick={close}>
-          {demoNotices.stay}
+          {words.stay}
         </button>
       </div>
     </dialog>

@@ -7,7 +7,7 @@ import { clock, sizeText } from './show.ts';
 /** The first line of the sheet: which job, which size, and whether it is safe. */
 export function JobLine() {
   const own = job.value.notes.address?.trim() || jobLine.unnamed;
-  const name = { demo: jobLine.demo, visitor: jobLine.visitor, own }[source.value];
+  const name = { demo: jobLine.demo, visitor: jobLine.visitor, linked: jobLine.visitor, own }[source.value];
   const nominal = entered(job.value, 'nominalCapacity');
   const size = nominal === null ? '' : sizeText(nominal);
   return (

@@ -1,20 +1,33 @@
 import type { StorageTrouble } from '~/job/storage.ts';
 import { Check } from '~/parts/Echo.tsx';
+import { linkNotices, unreadLinks } from '~/words/en/jobLink.ts';
 import { demoNotices, storageWords } from '~/words/en/notices.ts';
 import { job, source } from './jobStore.ts';
 import { keeping } from './keep.ts';
-import { unread } from './opening.ts';
+import { takeCopy, unread } from './opening.ts';
 
 /** What has to be known before the first field: that figures are invented, or that nothing can be kept. */
 export function Notices() {
   const kept = keeping.value === 'not yet' || keeping.value === 'kept';
   const trouble = kept ? null : storageWords[keeping.value as StorageTrouble];
-  const broken = unread.value && storageWords[unread.value];
+  const broken = unread.value && { ...storageWords, ...unreadLinks }[unread.value];
   const invented = job.value.invented === true;
-  if (!trouble && !invented && !broken) return null;
+  const linked = source.value === 'linked';
+  if (!trouble && !invented && !broken && !linked) return null;
   return (
     <div class="notices">
       {invented && <p class="invented">{source.value === 'demo' ? demoNotices.banner : demoNotices.copyBanner}</p>}
+      {linked && (
+        <>
+          <p class="invented">{linkNotices.banner}</p>
+          <p class="tools">
+            <button type="button" class="plain-button" onClick={takeCopy}>
+              {linkNotices.keep}
+            </button>
+            <span class="hint">{linkNotices.keepSay}</span>
+          </p>
+        </>
+      )}
       {broken && <Check>{broken}</Check>}
       {trouble && <Check>{trouble}</Check>}
     </div>

@@ -27,7 +27,8 @@ let last: Element | null = null;
 export function SheetBar<Step extends string>({ sheet, says }: { sheet: SheetSteps<Step>; says: BarWords }) {
   const { mark, big, after, sentence, small, field } = says;
   useEffect(() => followFocus(sheet), []);
-  const prefix = source.value === 'demo' ? `${jobLine.demo} · ` : '';
+  const from = source.value === 'demo' ? jobLine.demo : source.value === 'linked' ? jobLine.visitor : '';
+  const prefix = from && `${from} · `;
   return (
     <AnswerBar
       mark={mark}

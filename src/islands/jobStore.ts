@@ -7,16 +7,19 @@ import { applyEdits, emptyJob } from '../job/edit.ts';
 import type { Edit, Job, System } from '../job/types.ts';
 import { keep } from './keep.ts';
 
-/** A visitor came with a link: it may be worked on, and is kept when somebody asks for that. */
-export type Source = 'own' | 'demo' | 'visitor';
+/**
+ * A visitor came with points of the air chart: they may be worked on, and are kept when somebody asks for that. A linked job is
+ * somebody's record: like the demo it is looked at, and copied before anything of it is changed.
+ */
+export type Source = 'own' | 'demo' | 'visitor' | 'linked';
 
 const made = signal<Job>(emptyJob(''));
 /** Edits that a hand is still making: shown everywhere, kept nowhere. */
 const trial = signal<readonly Edit[]>([]);
 
 export const job = computed(() => applyEdits(made.value, trial.value));
-/** The demo is looked at, not written on. */
 export const source = signal<Source>('own');
+const isLocked = () => source.value === 'demo' || source.value === 'linked';
 export const system = signal<System>('ip');
 /** False until the kept job has been looked for: nothing may be judged, or said to be missing, before that. */
 export const loaded = signal(false);
@@ -26,12 +29,12 @@ export const lastEdit = signal<{ readonly before: Job; readonly after: Job; read
 );
 /** Edits made before the kept job was there. */
 let early: readonly Edit[] = [];
-/** Whether somebody tried to change the demo. */
+/** Whether somebody tried to change what is only to be looked at. */
 export const refused = signal(false);
 
 /** Applies edits and keeps them. False when the job is only to be looked at: the caller puts its field back. */
 export function edit(...edits: readonly Edit[]): boolean {
-  if (source.value === 'demo') {
+  if (isLocked()) {
     refused.value = true;
     return false;
   }
@@ -51,7 +54,7 @@ export function edit(...edits: readonly Edit[]): boolean {
 
 /** Shows edits while a hand still moves; `edit` makes the last of them, `takeBack` none. False when the job is only to be looked at. */
 export function tryOut(...edits: Edit[]): boolean {
-  if (source.value === 'demo') {
+  if (isLocked()) {
     refused.value = true;
     return false;
   }

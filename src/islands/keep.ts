@@ -9,7 +9,7 @@ export const keeping = signal<Keeping>('not yet');
 export const keptAt = signal<Date | null>(null);
 
 /** The store of this device, fetched beside the page: nobody waits for it to type or to read an answer. */
-export const storage = () => import('../job/storage.ts');
+export const storage = () => import('./device.ts');
 
 interface Waiting {
   readonly job: Job;

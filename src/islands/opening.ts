@@ -1,19 +1,23 @@
 /** What a worksheet opens with: the demo, a new job, or the job that this device keeps. */
 import { computed, signal } from '@preact/signals';
 import { emptyJob } from '~/job/edit.ts';
+import type { LinkRefusal } from '~/job/link.ts';
 import { newId } from '~/job/newId.ts';
 import type { JobRefusal } from '~/job/schema.ts';
 import type { Job, System } from '~/job/types.ts';
 import { job, merge, show, source, system } from './jobStore.ts';
 import { keeping, noteResult, storage } from './keep.ts';
 
-/** Why the job kept here could not be read; `null` when it could. */
-export const unread = signal<JobRefusal | null>(null);
+/** Why the job kept here, or that of a link, could not be read; `null` when it could. */
+export const unread = signal<JobRefusal | `link.${LinkRefusal}` | null>(null);
 
 /** Whether there is something to be known before the first field. */
 export const noticed = computed(
   () =>
-    job.value.invented === true || unread.value !== null || (keeping.value !== 'not yet' && keeping.value !== 'kept'),
+    job.value.invented === true ||
+    source.value === 'linked' ||
+    unread.value !== null ||
+    (keeping.value !== 'not yet' && keeping.value !== 'kept'),
 );
 
 /** Follows the units of the frame. Returns what ends that. */
@@ -44,9 +48,11 @@ export function follow(): () => void {
 /** Puts the job on the page that the address asks for. */
 export async function open(query: URLSearchParams): Promise<void> {
   if (query.has('demo')) return showDemo();
-  const found = await (await storage()).openJob();
+  const { openLinked, openJob } = await storage();
+  if (await openLinked()) return;
+  const found = await openJob();
   if (found.trouble) keeping.value = found.trouble;
-  unread.value = found.unread;
+  unread.value ??= found.unread;
   if (query.has('new') && !isEmpty(found.job)) startOwn();
   else show(found.job, 'own');
   // A reload must not start yet another job.
@@ -81,4 +87,4 @@ function take(own: Job): void {
   forgetQuery();
 }
 
-const forgetQuery = () => history.replaceState(null, '', location.pathname + location.hash);
+const forgetQuery = () => history.replaceState(null, '', location.pathname + location.hash.replace(/^#job=.*/, ''));

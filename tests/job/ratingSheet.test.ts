@@ -172,7 +172,7 @@ describe('for a link', () => {
 
   test('a table that nothing is read from stays behind', () => {
     const unused = { ...withSheet(pasted()), chosen: demoJob.chosen };
-    expect(forLink(unused).tables).toEqual({ ...demoJob.tables });
+    expect(Object.keys(forLink(unused).tables)).toEqual(Object.keys(demoJob.tables));
     expect(of(forLink(unused))).toEqual(of(unused));
   });
 

@@ -39,7 +39,7 @@ export function AirflowSheet() {
       <div class="sheet-answer" id="answer" tabIndex={-1}>
         {counts.value || openPart.value ? <Answer /> : <First />}
       </div>
-      {refused.value && source.value === 'demo' && <AskCopy />}
+      {refused.value && source.value !== 'own' && <AskCopy />}
     </div>
   );
 }

@@ -41,6 +41,7 @@ export const results = {
   nameplate: 'On the nameplate (nominal)',
   noStep: 'does not apply',
   whenShort: 'When it is short',
+  linkFold: 'Send this job as a link',
   working: 'The working',
   openWorking: (result: string) => `${result}: show the working`,
   workingLead:

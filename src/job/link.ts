@@ -1,0 +1,80 @@
+/**
+ * A job in a link: its version, a dot, and the record as JSON, compressed and in base64url. It stands behind the # of an
+ * address, which browsers never send to a server. What comes in is hostile until it is read.
+ */
+import { forLink } from './forLink.ts';
+import { type JobRefusal, jobVersion, readJob } from './schema.ts';
+import type { Job, NoteKey } from './types.ts';
+
+/** How long a link may be, and what it may hold once inflated, bytes. */
+export const linkLimits = { characters: 16_384, inflated: 262_144 } as const;
+
+/** `tooLong`: longer, or more behind it, than a job can be. */
+export type LinkRefusal = JobRefusal | 'tooLong';
+export type ReadLink = { readonly ok: true; readonly job: Job } | { readonly ok: false; readonly reason: LinkRefusal };
+
+/** Notes that say who and where. */
+const personal: readonly NoteKey[] = ['address', 'tester'];
+
+/** The job as text for a link; `named` takes along who and where. */
+export async function encodeJob(job: Job, named: boolean): Promise<string> {
+  const { notes, ...carried } = forLink(job);
+  const kept = Object.entries(notes).filter(([key]) => named || !personal.includes(key as NoteKey));
+  const json = JSON.stringify({ ...carried, notes: Object.fromEntries(kept) });
+  return `${jobVersion}.${toBase64(await piped(new Blob([json]), new CompressionStream('deflate-raw')))}`;
+}
+
+/** The job that a text is, or why it is none. Never rejects, whatever the text. */
+export async function decodeJob(text: string): Promise<ReadLink> {
+  if (text.length > linkLimits.characters) return { ok: false, reason: 'tooLong' };
+  const [, version, packed] = /^(\d{1,3})\.([\w-]+)$/.exec(text) ?? [];
+  if (version === undefined || packed === undefined) return { ok: false, reason: 'notAJob' };
+  if (Number(version) > jobVersion) return { ok: false, reason: 'newer' };
+  try {
+    const bytes = await piped(
+      new Blob([fromBase64(packed)]),
+      new DecompressionStream('deflate-raw'),
+      linkLimits.inflated,
+    );
+    return readJob(JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes)));
+  } catch (error) {
+    return { ok: false, reason: error === tooMuch ? 'tooLong' : 'broken' };
+  }
+}
+
+const tooMuch = new Error('more behind the link than a job can be');
+
+/** All bytes that come out of a stream; it is given up as soon as there are more than `most`. */
+async function piped(
+  from: Blob,
+  through: CompressionStream | DecompressionStream,
+  most = Number.POSITIVE_INFINITY,
+): Promise<Uint8Array<ArrayBuffer>> {
+  const reader = from.stream().pipeThrough(through).getReader();
+  const parts: Uint8Array[] = [];
+  let length = 0;
+  for (let next = await reader.read(); !next.done; next = await reader.read()) {
+    length += next.value.length;
+    if (length > most) {
+      await reader.cancel();
+      throw tooMuch;
+    }
+    parts.push(next.value);
+  }
+  const whole = new Uint8Array(length);
+  let at = 0;
+  for (const part of parts) {
+    whole.set(part, at);
+    at += part.length;
+  }
+  return whole;
+}
+
+function toBase64(bytes: Uint8Array): string {
+  const binary = Array.from(bytes, (byte) => String.fromCharCode(byte)).join('');
+  return btoa(binary).replaceAll('+', '-').replaceAll('/', '_').replace(/=+$/, '');
+}
+
+function fromBase64(text: string): Uint8Array<ArrayBuffer> {
+  return Uint8Array.from(atob(text.replaceAll('-', '+').replaceAll('_', '/')), (letter) => letter.charCodeAt(0));
+}
