@@ -83,6 +83,21 @@ describe('a side-by-side check', () => {
     expect(width(drifted)).toBeGreaterThan(width(inBoth));
   });
 
+  test('by exchanging the probes in the ducts finds the difference in each air', () => {
+    // The supply probe shows 0.4 °F and 1 % more in both airs: 75 °F and 50 %, 56 °F and 88 % on the return probe.
+    const rows = [
+      ['75', '50', '56.4', '89'],
+      ['75.4', '51', '56', '88'],
+    ] as const;
+    const swapped = { ...checked, chosen: { ...checked.chosen, 'probes.how': 'swapped' } };
+    const { sideBySide } = toTest(withPairs(swapped, 'swap', rows)).test;
+    for (const found of [sideBySide?.returnAir, sideBySide?.supplyAir]) {
+      expect(found?.dryBulb).toBeCloseTo(-0.4 * fahrenheitDegree, 9);
+      expect(found?.humidity).toBeCloseTo(-0.01, 9);
+    }
+    expect(toTest(withPairs(swapped, 'swap', rows.slice(0, 1))).test.sideBySide).toBeNull();
+  });
+
   test('says the same whatever the unit in which it was typed', () => {
     const inCelsius = fiveRows.map(
       ([one, first, other, second]) =>

@@ -90,6 +90,18 @@ test('what is typed here moves the readings and narrows the range on the capacit
     );
 });
 
+test('exchanging the probes in the ducts compares them in both airs', async () => {
+  const page = await open(probes);
+  await openAll(page);
+  await page.getByRole('radio', { name: 'Exchanged in the ducts' }).check();
+  await typePairs(page, 'swap', [
+    ['75', '50', '56.4', '89'],
+    ['75.4', '51', '56', '88'],
+  ]);
+  await expect.poll(() => sentence(page)).toBe('The probes differ by 0.4 °F and 1.0 %.');
+  await expect.poll(() => step(page, 'probesSupply').innerText().then(plain)).toMatch(/one reading: 0\.4 °F, 1\.0 %/);
+});
+
 test('a second look at the end that differs is said, and widens the range', async () => {
   const page = await typed();
   await typePairs(page, 'end', [['74', '50', '75', '51.2']]);

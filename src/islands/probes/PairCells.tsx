@@ -16,11 +16,17 @@ const mostRows = 30;
 
 const places = ['entering', 'leaving'] as const;
 const probes = { entering: words.returnProbe, leaving: words.supplyProbe } as const;
+/** Where each probe stands in an air of its own, the place says more than the probe. */
+const airs = { entering: words.returnAir, leaving: words.supplyAir } as const;
+const headsOf = (air: PairAir) => (air === 'swap' || air === 'steady' ? airs : probes);
 
 /** Stamped readings of both probes in one air. The line under the last one that is full is always there to type in. */
 export function PairCells({ air }: { air: PairAir }) {
   const grid = pairGrid(air);
-  const rows = Math.min(mostRows, Math.max(usualRows, rowsOf(job.value, grid) + 1));
+  const rows = Math.min(
+    mostRows,
+    Math.max(air === 'swap' ? 2 : usualRows, rowsOf(job.value, grid) + (air === 'swap' ? 2 : 1)),
+  );
   const columns = places.flatMap((place) => pairColumns(job.value, place).map((column) => ({ place, column })));
   const quantityOf = (column: string) => grid.quantity(column) as QuantityKey;
   const bad = badCells(
@@ -37,7 +43,7 @@ export function PairCells({ air }: { air: PairAir }) {
             <td />
             {places.map((place) => (
               <th key={place} scope="colgroup" colSpan={2}>
-                {probes[place]}
+                {headsOf(air)[place]}
               </th>
             ))}
           </tr>
@@ -53,14 +59,18 @@ export function PairCells({ air }: { air: PairAir }) {
         <tbody>
           {Array.from({ length: rows }, (_, row) => (
             <tr key={row}>
-              <th scope="row">{clock(cellOf(job.value, grid, { row, column: 'time' }).text) || `${row + 1}`}</th>
+              <th scope="row">{rowHead(air, row)}</th>
               {columns.map(({ place, column }) => (
                 <td key={column}>
                   <Cell
                     air={air}
                     row={row}
                     column={column}
-                    name={words.cell(row + 1, probes[place], quantityWords[quantityOf(column)].name.toLowerCase())}
+                    name={words.cell(
+                      row + 1,
+                      headsOf(air)[place],
+                      quantityWords[quantityOf(column)].name.toLowerCase(),
+                    )}
                     bad={bad.some((one) => one.id === cellId(air, row, column))}
                   />
                 </td>
@@ -77,6 +87,12 @@ export function PairCells({ air }: { air: PairAir }) {
       <p class="hint">{words.stamped}</p>
     </div>
   );
+}
+
+/** The time at which a line was begun, or its number; of an exchange, which way round the probes stand. */
+function rowHead(air: PairAir, row: number): string {
+  if (air === 'swap') return row % 2 === 0 ? words.asUsed : words.exchanged;
+  return clock(cellOf(job.value, pairGrid(air), { row, column: 'time' }).text) || `${row + 1}`;
 }
 
 interface CellProps {

@@ -35,7 +35,10 @@ export const compared = {
   return: computed(() => comparedIn(job.value, 'return')),
   supply: computed(() => comparedIn(job.value, 'supply')),
   end: computed(() => comparedIn(job.value, 'end')),
-} as const satisfies Record<Exclude<PairAir, 'steady'>, unknown>;
+} as const satisfies Record<Exclude<PairAir, 'swap' | 'steady'>, unknown>;
+
+/** Whether the probes are compared by exchanging them in the ducts. */
+export const isSwapped = computed(() => chosen(job.value, 'probes.how') === 'swapped');
 
 /** The difference that the answer speaks of: the first air that was read. */
 export const first = computed(() => compared.return.value ?? compared.supply.value);

@@ -1,15 +1,19 @@
 /** Stamped readings of both probes in one air, as a person types them. */
 import { type Compared, compareProbes, type ProbePair } from '../../calc/confidence/compareProbes.ts';
 import { attempt, orNull } from '../../calc/outcome.ts';
+import { chosen } from '../choices.ts';
 import { siOf } from '../entered.ts';
 import { cellOf, type Grid, rowsOf } from '../gridCells.ts';
 import type { QuantityKey } from '../quantities.ts';
 import { measuredHere, type Place } from '../readings.ts';
 import type { Job } from '../types.ts';
+import { joinSure } from './join.ts';
 import { sureTables } from './tables.ts';
 
-/** The air that both probes stand in: the return's, the supply's, and once more at the end; `steady`: each in its own. */
-export type PairAir = 'return' | 'supply' | 'end' | 'steady';
+joinSure();
+
+/** The air that both probes stand in: the return's, the supply's, and once more at the end; `swap`, `steady`: each in its own. */
+export type PairAir = 'return' | 'supply' | 'end' | 'swap' | 'steady';
 
 const quantities: Readonly<Record<string, QuantityKey>> = {
   DryBulb: 'state.dryBulb',
@@ -30,8 +34,30 @@ export function pairColumns(job: Job, place: Place): readonly [dryBulb: string, 
   return [`${place}DryBulb`, `${place}${humidity}`];
 }
 
-/** The rows in which both temperatures can be read, in the order of their times; a row without one counts as a minute after. */
+/** What was read of both probes in one air: side by side, or one after the other where they were exchanged in the ducts. */
 export function pairsIn(job: Job, air: PairAir): readonly ProbePair[] {
+  const isSwapped = (air === 'return' || air === 'supply') && chosen(job, 'probes.how') === 'swapped';
+  return isSwapped ? swappedPairs(rowsRead(job, 'swap'), air) : rowsRead(job, air);
+}
+
+/**
+ * Two probes that were exchanged stood in the same two airs, one after the other: as used (the return probe in the return air),
+ * then exchanged (the supply probe in the return air), in turn.
+ */
+function swappedPairs(rows: readonly ProbePair[], air: 'return' | 'supply'): readonly ProbePair[] {
+  return rows.flatMap((used, index): ProbePair[] => {
+    const exchanged = rows[index + 1];
+    if (index % 2 === 1 || !exchanged) return [];
+    return [
+      air === 'return'
+        ? { time: exchanged.time, entering: used.entering, leaving: exchanged.entering }
+        : { time: exchanged.time, entering: exchanged.leaving, leaving: used.leaving },
+    ];
+  });
+}
+
+/** The rows in which both temperatures can be read, in the order of their times; a row without one counts as a minute after. */
+function rowsRead(job: Job, air: PairAir): readonly ProbePair[] {
   const grid = pairGrid(air);
   const value = (row: number, column: string) => siOf(cellOf(job, grid, { row, column }).read);
   let latest = 0;

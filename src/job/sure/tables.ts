@@ -14,6 +14,8 @@ export const sureTables = {
   'pairs.supply': pairColumns,
   /** Once more, when the test is over. */
   'pairs.end': pairColumns,
+  /** Each probe in its own air, and the two exchanged, line by line in turn. */
+  'pairs.swap': pairColumns,
   /** Each probe in its own air, until the test is steady. */
   'pairs.steady': pairColumns,
   /** How far each fifth of a steady window lies from the means of it, SI: `to` names the window. */

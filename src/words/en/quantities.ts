@@ -73,11 +73,11 @@ const ofEverySheet: Readonly<Record<keyof typeof quantities, QuantityWords>> = {
   'rating.power': { name: 'Power', inSentence: 'power in the table' },
   line: { name: 'The line', inSentence: 'the line', hint: 'Our choice is 90 %. Agree on it before you read.' },
   'sideBySide.dryBulb': {
-    name: 'Temperature, supply probe minus return probe',
+    name: 'Difference, temperature',
     inSentence: 'difference in temperature',
   },
   'sideBySide.humidity': {
-    name: 'Humidity, supply probe minus return probe',
+    name: 'Difference, humidity',
     inSentence: 'difference in humidity',
   },
   'state.dryBulb': { name: 'Temperature', term: 'dry bulb', inSentence: 'temperature' },

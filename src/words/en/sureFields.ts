@@ -6,7 +6,7 @@ import type { ChoiceWords } from './choices.ts';
 import type { QuantityWords } from './quantities.ts';
 
 export const sureQuantityWords: Readonly<Record<keyof typeof sureQuantities, QuantityWords>> = {
-  'sideBySide.wetBulb': { name: 'Wet bulb, supply probe minus return probe', inSentence: 'difference in wet bulb' },
+  'sideBySide.wetBulb': { name: 'Difference, wet bulb', inSentence: 'difference in wet bulb' },
   'airflow.limit': { name: '± airflow', term: 'of the figure', inSentence: 'limit of the airflow' },
   'condensate.mass': {
     name: 'Water caught',
@@ -24,6 +24,10 @@ export const sureChoiceWords = {
   'probes.class': {
     ask: 'What kind of probes are they?',
     options: { ordinary: 'Ordinary', better: 'Better', calibrated: 'Calibrated lately' },
+  },
+  'probes.how': {
+    ask: 'How are they compared?',
+    options: { together: 'Side by side', swapped: 'Exchanged in the ducts' },
   },
   'probes.reference': {
     ask: 'Is one of the two taken as right?',

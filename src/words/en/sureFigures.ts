@@ -86,9 +86,6 @@ export const rangedNames = {
 /** Step 6, between its question and the line. */
 export const sureBody = {
   differs: 'What the taped supply probe showed more than the other; less with a minus sign.',
-  temperature: 'Difference, temperature',
-  humidity: 'Difference, humidity',
-  wetBulb: 'Difference, wet bulb',
   how: 'Both probes in the same moving return air for ten to fifteen minutes, then in the supply air as long.',
   way: 'Check the probes',
   wayDone: 'Its readings',

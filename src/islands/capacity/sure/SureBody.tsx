@@ -39,12 +39,8 @@ function Differences() {
   return (
     <>
       <div class="field-row">
-        <QuantityField of="sideBySide.dryBulb" name={words.temperature} signed />
-        <QuantityField
-          of={wet ? 'sideBySide.wetBulb' : 'sideBySide.humidity'}
-          name={wet ? words.wetBulb : words.humidity}
-          signed
-        />
+        <QuantityField of="sideBySide.dryBulb" signed />
+        <QuantityField of={wet ? 'sideBySide.wetBulb' : 'sideBySide.humidity'} signed />
       </div>
       <p class="hint">
         {words.differs} {moved()}

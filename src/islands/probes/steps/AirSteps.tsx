@@ -1,7 +1,7 @@
 import { Echo } from '~/parts/Echo.tsx';
 import { probeWords as words } from '~/words/en/probes.ts';
 import { ChoiceField } from '../../ChoiceField.tsx';
-import { apartIn, compared } from '../model.ts';
+import { apartIn, compared, isSwapped } from '../model.ts';
 import { PairCells } from '../PairCells.tsx';
 import { StepOf } from '../StepOf.tsx';
 
@@ -10,7 +10,9 @@ export function ReturnStep() {
   return (
     <StepOf step="probesReturn">
       <ChoiceField of="humidityAs" />
-      <PairCells air="return" />
+      <ChoiceField of="probes.how" />
+      {isSwapped.value && <p class="hint">{words.swap}</p>}
+      <PairCells air={isSwapped.value ? 'swap' : 'return'} />
       <Found air="return" />
     </StepOf>
   );
@@ -20,7 +22,7 @@ export function ReturnStep() {
 export function SupplyStep() {
   return (
     <StepOf step="probesSupply">
-      <PairCells air="supply" />
+      {isSwapped.value ? <p class="hint">{words.swapHere}</p> : <PairCells air="supply" />}
       <Found air="supply" />
     </StepOf>
   );
