@@ -152,6 +152,20 @@ test('a file comes in by the worker, a large one too', async () => {
   await expect.poll(() => said(page)).toContain('workbook');
 });
 
+test('a long reading says how far it is and can be stopped; the table before stays', async () => {
+  const { page, before } = await jobWithCells();
+  const row = Array.from({ length: 60 }, (_, at) => String(28 + (at % 9) / 10)).join(';');
+  const buffer = Buffer.from(Array(49_000).fill(row).join('\n'));
+  await page.locator('.file-key input').setInputFiles({ name: 'long.csv', mimeType: 'text/csv', buffer });
+  await page.getByRole('button', { name: 'Stop reading' }).click();
+  await expect.poll(() => page.getByRole('button', { name: 'Stop reading' }).count()).toBe(0);
+  expect(await page.locator('.meanings').count()).toBe(0);
+  expect(await share(page)).toBe(before);
+  // The next one is read as ever.
+  await paste(page, block);
+  await expect.poll(() => said(page)).toBe('12 lines of figures');
+});
+
 test('a table typed once is offered to a later job with the same models, and can be removed and put back', async () => {
   const { page } = await jobWithCells();
   await page.locator('#table-paste').waitFor();

@@ -7,7 +7,21 @@ import { job } from '../jobStore.ts';
 import { NoteField } from '../NoteField.tsx';
 import { Findings } from './Findings.tsx';
 import { Meanings } from './Meanings.tsx';
-import { forget, found, hasOneBefore, imported, isUsable, look, pasted, taken, use } from './model.ts';
+import {
+  forget,
+  found,
+  hasOneBefore,
+  imported,
+  isSlow,
+  isUsable,
+  lines,
+  look,
+  pasted,
+  source,
+  stop,
+  taken,
+  use,
+} from './model.ts';
 import { Preview } from './Preview.tsx';
 
 /** A table from a spreadsheet, looked at and confirmed before anything changes. */
@@ -19,6 +33,13 @@ export function TakeIn() {
       <div role="status">
         <State />
       </div>
+      {isSlow.value && (
+        <p class="tools">
+          <button type="button" class="plain-button" onClick={stop}>
+            {tablePaste.stop}
+          </button>
+        </p>
+      )}
       {found.value && (
         <>
           <Preview of={found.value.preview} />
@@ -78,13 +99,20 @@ function State() {
   const now = imported.value;
   if (taken.value) return <Echo>{tablePaste.used}</Echo>;
   if (now === null) return null;
-  if (now === 'reading') return <p class="hint">{tablePaste.reading}</p>;
+  if (now === 'reading') return <p class="hint">{readingText()}</p>;
   if (now === 'unreadable') return <Check>{refusalWords['unreadable']?.(0)}</Check>;
   return now.ok ? (
     <Echo>{tablePaste.size(now.rows.length)}</Echo>
   ) : (
     <Check>{refusalWords[now.code]?.(now.count)}</Check>
   );
+}
+
+function readingText(): string {
+  if (lines.value !== null) return tablePaste.parted(lines.value);
+  const from = source.value;
+  const size = typeof from === 'string' ? from.length : (from?.size ?? 0);
+  return isSlow.value ? tablePaste.readingLarge(size) : tablePaste.reading;
 }
 
 function Decide() {

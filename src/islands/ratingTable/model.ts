@@ -5,7 +5,7 @@ import type { Imported } from '~/job/tableImport/imported.ts';
 import { withFix } from '~/job/tableImport/said.ts';
 import { type Fix, nothingSaid, type Said } from '~/job/tableImport/types.ts';
 import { edit, job } from '../jobStore.ts';
-import { readSource, type Source } from './reader.ts';
+import { isLarge, readSource, type Source, stopReading } from './reader.ts';
 
 /** What the person says of the whole table. */
 export interface About {
@@ -22,6 +22,10 @@ export const source = signal<Source | null>(null);
 export const said = signal<Said>(nothingSaid);
 export const about = signal<About>(nothing);
 export const imported = signal<Imported | 'reading' | 'unreadable' | null>(null);
+/** Lines of the sheet that is being read, once they are known. */
+export const lines = signal<number | null>(null);
+/** Whether somebody may have to wait for it, and would rather stop. */
+export const isSlow = computed(() => imported.value === 'reading' && source.value !== null && isLarge(source.value));
 /** Whether a table was taken over just now. */
 export const taken = signal(false);
 
@@ -44,6 +48,7 @@ export function look(next: Source): void {
     source.value = next;
     said.value = nothingSaid;
     about.value = nothing;
+    lines.value = null;
     taken.value = false;
     imported.value = typeof next === 'string' && next.trim() === '' ? null : 'reading';
   });
@@ -61,7 +66,10 @@ async function read(): Promise<void> {
   const from = source.value;
   const with_ = said.value;
   if (from === null || (typeof from === 'string' && from.trim() === '')) return;
-  const answer = await readSource(from, with_).catch(() => null);
+  const tellLines = (count: number) => {
+    lines.value = count;
+  };
+  const answer = await readSource(from, with_, tellLines).catch(() => null);
   if (from === source.value && with_ === said.value) imported.value = answer ?? 'unreadable';
 }
 
@@ -73,6 +81,12 @@ export function use(page: string): boolean {
   const done = edit(...confirmedEdits(now, { ...about.value, basis, page: page.trim(), at: new Date().toISOString() }));
   if (done) forget(true);
   return done;
+}
+
+/** Reads no further; the table of the job is what it was. */
+export function stop(): void {
+  stopReading();
+  forget();
 }
 
 /** Leaves the table of the job as it is. */

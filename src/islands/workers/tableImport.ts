@@ -9,6 +9,12 @@ export interface Ask {
   readonly said: Said;
 }
 
+/** On the way: the text was parted into so many lines, which are now looked at. */
+export interface OnTheWay {
+  readonly ticket: number;
+  readonly lines: number;
+}
+
 export interface Answer {
   readonly ticket: number;
   /** `null`: it could not be read at all. */
@@ -21,11 +27,11 @@ addEventListener('message', ({ data }: MessageEvent<Ask>) => {
   void answer(data).then((imported) => postMessage({ ticket: data.ticket, imported } satisfies Answer));
 });
 
-async function answer({ source, said }: Ask): Promise<Imported | null> {
+async function answer({ ticket, source, said }: Ask): Promise<Imported | null> {
   try {
     if (typeof source === 'string') text = source;
     else if (source) text = textOf(new Uint8Array(await source.arrayBuffer()));
-    return importTable(text, said);
+    return importTable(text, said, (lines) => postMessage({ ticket, lines } satisfies OnTheWay));
   } catch {
     return null;
   }

@@ -19,10 +19,14 @@ export * from './types.ts';
 const mostRows = 2_000;
 const mostRemarks = 200;
 
-/** Reads a text as a sheet, with what the person says of it. Pure; never throws, whatever the text. */
-export function importTable(text: string, said: Said = nothingSaid): Imported {
+/**
+ * Reads a text as a sheet, with what the person says of it. Pure; never throws, whatever the text. `parted` is told of how many
+ * lines the text turned out to be, before they are looked at.
+ */
+export function importTable(text: string, said: Said = nothingSaid, parted?: (lines: number) => void): Imported {
   const parsed = sheetOf(text);
   if (!parsed.ok) return parsed;
+  parted?.(parsed.sheet.length);
   const whole = joinedThousands(parsed.sheet, parsed.separator);
   const isTorn = whole !== null && !said.joined;
   const sheet = whole !== null && said.joined ? whole : parsed.sheet;

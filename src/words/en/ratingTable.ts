@@ -9,6 +9,12 @@ export const tablePaste = {
   file: 'Open a file',
   fileHint: 'A file of text: CSV, or tab-separated.',
   reading: 'Reading the table…',
+  readingLarge: (letters: number) =>
+    letters < 1e6
+      ? `Reading ${Math.ceil(letters / 1000)}\u00a0kB…`
+      : `Reading ${(letters / 1e6).toFixed(1)}\u00a0MB, which takes a moment…`,
+  parted: (lines: number) => `${lines.toLocaleString('en-US')} lines. Looking at their figures…`,
+  stop: 'Stop reading',
   taken: 'What it is taken for',
   takenLead: 'Look at each line and put right what is not so.',
   preview: 'The upper left corner of the sheet',
