@@ -1,7 +1,7 @@
 /**
  * What a system should make: a reading of a table, the number alone, and the whole chain with its steps, sensible capacity and
  * coil, from a maker's table and from published curves, in weather from dry to damp and up to 2000 m. The fastest of 40 batches
- * of each, after warming up, every call with other input: `npm run bench`.
+ * of each, after warming up, every call with other input: `npm run bench`. A whole line set beside it, as its sheet asks for one.
  */
 import {
   type ExpectationConditions,
@@ -10,6 +10,7 @@ import {
   fromFahrenheit,
   genericRating,
   type Installation,
+  lineSet,
   type RatingTable,
   rated,
   ratingTable,
@@ -125,4 +126,31 @@ for (const [name, table] of [
     console.log(`${`${title}, ${name}`.padEnd(52)} ${time.toFixed(0).padStart(6)} ns  of ${limit} ns`);
   }
 }
+{
+  const time = fastest(({ conditions, installation }) => {
+    const found = lineSet({
+      equipment: 'split',
+      metering: 'indoors',
+      maker: { factor: null, maximumLength: null, maximumLift: null },
+      run: {
+        refrigerant: 'R-410A',
+        capacity: 10550,
+        evaporating: 7 + 0.01 * conditions.outdoorDryBulb,
+        superheat: 5,
+        liquidTemperature: conditions.outdoorDryBulb + 5,
+        subcooling: 5,
+        vaporTube: '7/8',
+        ratedVaporTube: '7/8',
+        liquidTube: '3/8',
+        length: 0.05 * installation.blowerPower,
+        ratedLength: 7.62,
+        fittings: 2.4,
+        lift: 3,
+      },
+    });
+    return (found.factor?.factor ?? 0) + (found.liquid?.flashes ? 1 : 0);
+  });
+  console.log(`${'lineSet, both lines'.padEnd(52)} ${time.toFixed(0).padStart(6)} ns`);
+}
+
 if (!Number.isFinite(sink)) throw new Error('something gave something that is no number');

@@ -11,7 +11,9 @@ const isObvious = (finding: Finding) => finding.fix !== null && finding.weight !
 /** What there is to say of a sheet and of its figures, each with its place, and a key for what is obvious to put right. */
 export function Findings({ of: { findings, remarks } }: { of: Found }) {
   const obvious = findings.filter(isObvious).flatMap((finding) => finding.fix ?? []);
-  if (findings.length === 0 && remarks.length === 0) return null;
+  // Of holes the findings speak already.
+  const careful = remarks.filter(({ code }) => code !== 'hole');
+  if (findings.length === 0 && careful.length === 0) return null;
   return (
     <section class="findings">
       <h3 class="label">{tablePaste.said}</h3>
@@ -29,7 +31,7 @@ export function Findings({ of: { findings, remarks } }: { of: Found }) {
           </li>
         ))}
       </ul>
-      {remarks.length > 0 && <Careful of={remarks} />}
+      {careful.length > 0 && <Careful of={careful} />}
     </section>
   );
 }
@@ -65,8 +67,7 @@ function fixText(own: Fix, { reading, count, code }: Finding): string {
 const told = 4;
 
 function Careful({ of: remarks }: { of: Found['remarks'] }) {
-  const codes = [...new Set(remarks.map(({ code }) => code))].filter((code) => code !== 'hole');
-  if (codes.length === 0) return null;
+  const codes = [...new Set(remarks.map(({ code }) => code))];
   return (
     <>
       <h4 class="label quiet">{tablePaste.careful}</h4>

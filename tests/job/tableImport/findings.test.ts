@@ -175,6 +175,19 @@ describe('what cannot be put right by itself is named with its place', () => {
   });
 });
 
+test.each([2, 5])('a column of outdoor temperatures merged over their wet bulbs is no block: %i of them', (many) => {
+  const lines = [75, 85, 95, 105, 115]
+    .slice(0, many)
+    .flatMap((outdoors, i) =>
+      [59, 63, 67].map((wetBulb, j) => `${j > 0 ? '' : outdoors}\t${wetBulb}\t${34 + 1.7 * j - 1.6 * i}`),
+    );
+  const found = importTable(['Outdoor °F\tEWB °F\tTotal MBh', ...lines].join('\n'));
+  if (!found.ok) throw new Error(found.code);
+  expect(found.rows).toHaveLength(3 * many);
+  expect(found.proposal.meanings.map(({ role }) => role)).toEqual(['outdoorDryBulb', 'enteringWetBulb', 'total']);
+  expect(found.findings.map(({ code }) => code)).toEqual(['filled']);
+});
+
 test('merged cells are read from above, and that is said', () => {
   const text = `cfm | EWB | 85 | 95
 1200 | 63 | 34.4 | 32.7
