@@ -62,7 +62,7 @@ const files = {
     'src/islands/store.ts',
   ],
   /** The rows of the airflow sheet, which the store of the device knows too. */
-  rows: ['src/job/airflow/{quantities,choices,tables}.ts', 'src/calc/airflow/limits.ts'],
+  rows: ['src/job/airflow/{quantities,choices,tables}.ts', 'src/calc/airflow/{limits,methods}.ts'],
   /** The rows of how sure, which the store of the device knows too. */
   sureRows: ['src/job/sure/{choices,quantities,tables,join}.ts'],
   /** What probes differ by: their sheet, and every test. */

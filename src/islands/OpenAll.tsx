@@ -1,10 +1,10 @@
 import { sheet as words } from '~/words/en/sheet.ts';
 import type { SheetSteps } from './sheetSteps.ts';
 
-/** The key on a phone that opens every step, or goes back to one at a time. */
+/** The key that opens every step, or goes back to one at a time, where they do not all stand open. */
 export function OpenAll<Step extends string>({ sheet }: { sheet: SheetSteps<Step> }) {
-  const { allOpen, isDesk } = sheet;
-  if (isDesk.value) return null;
+  const { allOpen, fixed } = sheet;
+  if (fixed.value) return null;
   return (
     <p class="tools">
       <button

@@ -42,7 +42,7 @@ export function SheetStep<Id extends StepName>(props: Props<Id>) {
       summary={summary}
       aside={aside}
       open={sheet.isOpen(step)}
-      fixed={sheet.isDesk.value}
+      fixed={sheet.fixed.value}
       onToggle={() => {
         sheet.openStep.value = sheet.openStep.value === step ? null : step;
       }}

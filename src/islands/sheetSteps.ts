@@ -1,5 +1,5 @@
 /** Which steps of a worksheet are open: on a phone one at a time, or all on request; on a desk all are. */
-import { type Signal, signal } from '@preact/signals';
+import { type ReadonlySignal, type Signal, signal } from '@preact/signals';
 
 export interface SheetSteps<Step extends string> {
   /** In the order in which they stand. */
@@ -7,7 +7,11 @@ export interface SheetSteps<Step extends string> {
   readonly openStep: Signal<Step | null>;
   readonly allOpen: Signal<boolean>;
   readonly isDesk: Signal<boolean>;
+  /** Whether all stand open, so that their heads are headings and not keys. */
+  readonly fixed: ReadonlySignal<boolean>;
   readonly isOpen: (step: Step) => boolean;
+  /** The step that the last field of this one leads to; none: the answer. */
+  readonly after: (step: Step) => Step | undefined;
 }
 
 /** The steps of one worksheet, the first of them open. */
@@ -16,5 +20,6 @@ export function sheetSteps<Step extends string>(steps: readonly [Step, ...Step[]
   const allOpen = signal(false);
   const isDesk = signal(false);
   const isOpen = (step: Step) => isDesk.value || allOpen.value || openStep.value === step;
-  return { steps, openStep, allOpen, isDesk, isOpen };
+  const after = (step: Step) => steps[steps.indexOf(step) + 1];
+  return { steps, openStep, allOpen, isDesk, fixed: isDesk, isOpen, after };
 }

@@ -42,6 +42,9 @@ const decimalsOf: Readonly<Partial<Record<UnitKey, number>>> = {
   kw: 2,
   psi: 2,
   kpa: 1,
+  paDuct: 0,
+  fpm: 0,
+  count: 0,
 };
 
 /** Any amount in a given unit with the decimals usual for it. */

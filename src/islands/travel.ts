@@ -29,7 +29,7 @@ export function toNextField<Step extends string>(sheet: SheetSteps<Step>, from: 
   const isAfter = (field: Element) =>
     (from.compareDocumentPosition(field) & Node.DOCUMENT_POSITION_FOLLOWING) !== 0 && !group?.contains(field);
   const next = here.find(isAfter);
-  const following = sheet.steps[sheet.steps.indexOf(step) + 1];
+  const following = sheet.after(step);
   if (next) focus(sheet, next);
   else if (following) goInto(sheet, following);
   else toAnswer();

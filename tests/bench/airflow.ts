@@ -12,6 +12,7 @@ import {
   airflowFromReadout,
   airflowFromTemperatureRise,
   airflowFromTraverse,
+  airflowMethods,
   airflowPerTon,
   airflowWays,
   atOtherAirflows,
@@ -21,6 +22,9 @@ import {
   ratingTable,
   type Step,
 } from '../../src/calc/index.ts';
+import { findAirflow, findBy, findTogether } from '../../src/job/airflow/find.ts';
+import type { Job } from '../../src/job/types.ts';
+import { airflowJob as typedJob } from '../job/airflowJob.ts';
 
 const runs = 40;
 const budget = 4;
@@ -148,6 +152,17 @@ function ducts(run: number): number {
   return ductSystem({ table, column: 2, flow: 0.47, parts }).change;
 }
 
+/** The job that a sheet holds while somebody types: every way filled in, its text read anew at each key. */
+function keystroke(run: number): number {
+  const flow = { text: String(1100 + run), unit: 'cfm', origin: 'typed' } as const;
+  const job: Job = { ...typedJob, entered: { ...typedJob.entered, 'readout.volumeFlow': flow, 'match.fanFlow': flow } };
+  const found = airflowMethods.map((method) => findBy(job, method));
+  const counted = findAirflow(job);
+  const mean = findTogether(job);
+  if (!counted.ok || !mean.ok || found.some(({ ok }) => !ok)) throw new Error('a way of the bench has no answer');
+  return mean.value.u + found.length;
+}
+
 /** ms: the first run and the fastest of forty. */
 function measure(work: (run: number) => number): { first: number; fastest: number } {
   const times = Array.from({ length: runs }, (_, run) => {
@@ -168,6 +183,15 @@ const figures = [
   })),
   { title: 'every method, their mean, and what stands beside it', ...measure(beside) },
   { title: 'duct system, before and after', ...measure(ducts) },
+  ...airflowMethods.map((method) => ({
+    title: `a key typed: ${method}, from its text`,
+    ...measure((run) => {
+      const answer = findBy({ ...typedJob, id: String(run) }, method);
+      if (!answer.ok) throw new Error(`${method} has no answer`);
+      return answer.value.u;
+    }),
+  })),
+  { title: 'a key typed: all that the sheet then works out', ...measure(keystroke) },
 ];
 for (const { title, first, fastest } of figures) {
   console.log(

@@ -28,7 +28,7 @@ const mostBefore: Readonly<Record<string, number>> = {
 };
 const worksheets = Object.keys(mostBefore);
 /** Articles with a picture that wakes when it is seen: what it brings then, before anybody asks it to move. */
-const livePictures = ['method/measured-cooling/index.html'];
+const livePictures = ['method/duct-system/index.html', 'method/measured-cooling/index.html'];
 const mostWhenSeen = 30_000;
 const dist = inject('dist');
 const chunks = inject('chunks');

@@ -6,8 +6,9 @@ import type { Remark, Trace } from '../types.ts';
 import { traceMean } from './combineTrace.ts';
 import { covarianceOf, mergedSources } from './covariance.ts';
 import { type Disagreement, disagreementsOf } from './disagreement.ts';
-import { type AirflowFound, type AirflowMethod, type AirflowSource, remark } from './found.ts';
+import { type AirflowFound, type AirflowSource, remark } from './found.ts';
 import { chiSquareAllowed, dot, leastWeights, solve } from './leastSquares.ts';
+import type { AirflowMethod } from './methods.ts';
 
 /** Why an answer does not count in the mean. */
 export type LeftOut = 'setting' | 'partial' | 'otherSpeed' | 'speedUnsure';

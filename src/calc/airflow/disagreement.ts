@@ -1,5 +1,6 @@
-import type { AirflowFound, AirflowMethod } from './found.ts';
+import type { AirflowFound } from './found.ts';
 import type { Matrix } from './leastSquares.ts';
+import type { AirflowMethod } from './methods.ts';
 
 /** What usually explains that one method finds more than another. */
 export type DisagreementCode =

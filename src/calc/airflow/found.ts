@@ -3,18 +3,7 @@ import { type Airflow, dryAirFlow } from '../dryAirFlow.ts';
 import type { SourceKey } from '../sources.ts';
 import { amount } from '../trace.ts';
 import type { Amount, Problem, Remark, Trace } from '../types.ts';
-
-export const airflowMethods = [
-  'readout',
-  'fanTable',
-  'traverse',
-  'temperatureRise',
-  'flowGrid',
-  'pressureMatch',
-  'hood',
-  'grille',
-] as const;
-export type AirflowMethod = (typeof airflowMethods)[number];
+import type { AirflowMethod } from './methods.ts';
 
 /** The speed on which the blower ran while the airflow was measured. */
 export type BlowerSpeed = 'cooling' | 'other' | 'unsure';
@@ -86,7 +75,14 @@ export function found(finding: Finding, t?: Trace): AirflowFound {
     source: 'definition',
   });
   const speed = finding.speed ?? 'cooling';
-  return { method, volumeFlow, at, dryAirFlow: flow, u, sources, evidence, partial, speed, remarks, problems };
+  const said = [...speedRemarks(method, speed), ...remarks];
+  return { method, volumeFlow, at, dryAirFlow: flow, u, sources, evidence, partial, speed, remarks: said, problems };
+}
+
+/** Heat has its own word for it. */
+function speedRemarks(method: AirflowMethod, speed: BlowerSpeed): readonly Remark[] {
+  if (speed === 'cooling' || method === 'temperatureRise') return [];
+  return [remark(speed === 'other' ? 'otherSpeed' : 'speedUnsure', 'doubt')];
 }
 
 function toSource({ name, u, basis, moves = 1, shape = 'normal' }: Cause): AirflowSource {

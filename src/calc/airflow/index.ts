@@ -13,12 +13,10 @@ export {
 export { airflowFromFanTable, type FanTableFound, type FanTableReading, type Motor } from './fanTable.ts';
 export { type FanPoint, type FanRow, type FanTable, fanFlowAt, holdsAirflow } from './fanTableRead.ts';
 export { airflowFromFlowGrid, type FlowGrid, type FlowGridFound } from './flowGrid.ts';
-export {
-  type AirflowFound,
-  type AirflowMethod,
-  type AirflowSource,
-  airflowMethods,
-  type BlowerSpeed,
+export type {
+  AirflowFound,
+  AirflowSource,
+  BlowerSpeed,
 } from './found.ts';
 export { airflowFromGrille, type Grille, type GrilleVane, type GrilleVaneFound } from './grille.ts';
 export { type Clocked, clockedInput, type HeatSource } from './heat.ts';
@@ -31,6 +29,7 @@ export {
 export { airflowFromHood, type Hood } from './hood.ts';
 export { type AirThere, type Gauge, manometer, type ShownAs } from './instruments.ts';
 export { airflowLimits, practice } from './limits.ts';
+export { type AirflowMethod, airflowMethods } from './methods.ts';
 export { type AtAirflow, airflowFactors, atOtherAirflows, atOtherAirflowsByCoil } from './moreOrLess.ts';
 export { airflowPerTon, type PerTon, type PerTonName, type PerTonRange } from './perTon.ts';
 export { airflowFromPressureMatch, type PressureMatch, type PressureMatchFound } from './pressureMatch.ts';

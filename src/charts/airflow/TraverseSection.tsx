@@ -17,7 +17,10 @@ export interface TraverseSectionProps {
   readonly name: string;
 }
 
-const room = { left: 56, top: 44, width: 276, height: 220 } as const;
+const room = { left: 56, top: 58, width: 256, height: 220 } as const;
+/** How far outside the walls their dimensions stand, and how near two numbers may come. */
+const outside = 30;
+const nearest = 15;
 /** Radius of a point at the mean velocity, px; a point without a reading is a cross. */
 const mean = 6;
 
@@ -27,6 +30,8 @@ export function TraverseSection({ points, inside, velocities, across, down, name
   const scale = Math.min(room.width / wide, room.height / high);
   const x = (at: number) => px(room.left + at * scale);
   const y = (at: number) => px(room.top + at * scale);
+  const depths = points.lines[0]?.points.map((point) => point.y) ?? [];
+  const apart = Math.min(...depths.slice(1).map((depth, index) => (depth - (depths[index] ?? 0)) * scale));
   return (
     <svg
       class="drawing"
@@ -40,28 +45,41 @@ export function TraverseSection({ points, inside, velocities, across, down, name
       ) : (
         <rect class="outline" x={x(0)} y={y(0)} width={px(wide * scale)} height={px(high * scale)} />
       )}
-      <path class="line-dimension" d={`M${x(0)} ${room.top - 22}H${x(wide)}M${room.left - 22} ${y(0)}V${y(high)}`} />
+      <path
+        class="line-dimension"
+        d={`M${x(0)} ${room.top - outside}H${x(wide)}M${room.left - outside} ${y(0)}V${y(high)}`}
+      />
       <path
         class="line-end"
         d={[
-          end(x(0), room.top - 22),
-          end(x(wide), room.top - 22),
-          end(room.left - 22, y(0)),
-          end(room.left - 22, y(high)),
+          end(x(0), room.top - outside),
+          end(x(wide), room.top - outside),
+          end(room.left - outside, y(0)),
+          end(room.left - outside, y(high)),
         ].join('')}
       />
-      <text class="middle clear" x={x(wide / 2)} y={room.top - 17}>
+      <text class="middle clear" x={x(wide / 2)} y={room.top - outside + 5}>
         {across}
       </text>
-      <text class="middle clear" x={room.left - 22} y={y(high / 2)} dy="0.35em">
+      <text class="middle clear" x={room.left - outside} y={y(high / 2)} dy="0.35em">
         {down}
       </text>
+      {!('diameter' in inside) && apart >= nearest && (
+        <g>
+          {depths.map((depth, index) => (
+            <text key={index} class="quiet" x={px(x(wide) + 10)} y={y(depth)} dy="0.35em">
+              {index + 1}
+            </text>
+          ))}
+        </g>
+      )}
       {points.lines.map((line, index) => {
         const last = line.points.at(-1);
         return (
           <g key={index}>
             {last && <path class="line-grid-fine" d={`M${x(line.x)} ${y(line.y)}L${x(last.x)} ${y(last.y)}`} />}
             <circle class="outline blank" cx={x(line.x)} cy={y(line.y)} r="4" />
+            <HoleNumber x={x(line.x)} y={y(line.y)} angle={line.angle} number={index + 1} />
             {line.points.map((point, at) => {
               const share = velocities?.[index]?.[at] ?? null;
               return share === null ? (
@@ -84,6 +102,16 @@ export function TraverseSection({ points, inside, velocities, across, down, name
         );
       })}
     </svg>
+  );
+}
+
+/** The number of a hole, outside the wall. */
+function HoleNumber({ x, y, angle, number }: { x: number; y: number; angle: number; number: number }) {
+  const turned = (angle * Math.PI) / 180;
+  return (
+    <text class="middle quiet" x={px(x + 14 * Math.sin(turned))} y={px(y - 14 * Math.cos(turned))} dy="0.35em">
+      {number}
+    </text>
   );
 }
 

@@ -129,3 +129,8 @@ export function Dimension({ from, to, y, children }: { from: number; to: number;
     </>
   );
 }
+
+/** A cross where nobody drills. */
+export function Never({ x, y }: { x: number; y: number }) {
+  return <path class="line-step" d={`M${x - 5} ${y - 5}l10 10M${x - 5} ${y + 5}l10 -10`} />;
+}

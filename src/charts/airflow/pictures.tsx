@@ -1,6 +1,6 @@
-/** Where each method measures, drawn: one system, air from left to right. Not to scale. */
+/** Where each method measures, drawn: one system, air from left to right. Not to scale. The fan table has drawings of its own. */
 import type { ComponentType } from 'preact';
-import type { AirflowMethod } from '../../calc/airflow/found.ts';
+import type { AirflowMethod } from '../../calc/airflow/methods.ts';
 import { pictureWords as words } from '../../words/en/airflowPictures.ts';
 import { Air, Blower, Callout, Coil, cabinet, Dimension, duct, Heat, Sheet, Slot, System } from './kit.tsx';
 
@@ -22,26 +22,6 @@ const Readout: Picture = ({ name }) => (
     <text class="end" x="124" y="28">
       {words.motor}
     </text>
-  </Sheet>
-);
-
-const FanTable: Picture = ({ name }) => (
-  <Sheet name={name}>
-    <System />
-    <Air x={48} />
-    <Slot />
-    <Blower />
-    <Coil />
-    <Air x={326} />
-    <Callout at={[72, duct.top]} to={[60, 24]} anchor="middle">
-      {words.returnHole}
-    </Callout>
-    <Callout at={[262, duct.top]} to={[278, 24]} anchor="middle">
-      {words.supplyHole}
-    </Callout>
-    <Dimension from={72} to={262} y={138}>
-      {words.ratedUnit}
-    </Dimension>
   </Sheet>
 );
 
@@ -144,29 +124,29 @@ const PressureMatch: Picture = ({ name }) => (
 
 const Grille: Picture = ({ name }) => (
   <Sheet name={name}>
-    <rect class="outline" x="20" y="18" width="150" height="100" />
-    <path class="line-step" d="M34 34H156V52H34V70H156V88H34V104H150" />
-    <path class="arrow" d="M158 104l-10 -4v8z" />
-    <circle class="outline blank" cx="34" cy="34" r="9" />
-    <text class="middle" x="95" y="138">
+    <rect class="outline" x="12" y="14" width="150" height="104" />
+    <path class="line-step" d="M26 30H148V50H26V70H148V90H26V106H140" />
+    <path class="arrow" d="M148 106l-10 -4v8z" />
+    <circle class="outline blank" cx="26" cy="30" r="9" />
+    <text class="middle" x="87" y="138">
       {words.face}
     </text>
-    <path class="outline" d="M262 18V118M254 18V118" />
-    <circle class="outline" cx="226" cy="62" r="3" />
-    <path class="line-step" d="M226 46V78" />
-    <Air x={250} y={98} />
-    <Dimension from={226} to={254} y={132}>
+    <path class="outline" d="M280 14V104M272 14V104M280 24H344M280 94H344" />
+    <circle class="outline" cx="238" cy="58" r="3" />
+    <path class="line-step" d="M238 42V74" />
+    <Air x={228} y={58} />
+    <Air x={330} y={58} />
+    <Dimension from={238} to={272} y={92}>
       {''}
     </Dimension>
-    <text x="268" y="136">
+    <text class="middle" x="256" y="122">
       {words.distance}
     </text>
   </Sheet>
 );
 
-export const airflowPictures: Readonly<Record<AirflowMethod, Picture>> = {
+export const airflowPictures: Readonly<Record<Exclude<AirflowMethod, 'fanTable'>, Picture>> = {
   readout: Readout,
-  fanTable: FanTable,
   flowGrid: FlowGrid,
   hood: Hood,
   traverse: Traverse,

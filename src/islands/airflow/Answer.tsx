@@ -1,108 +1,90 @@
-import { airflowWays } from '~/calc/airflow/ways.ts';
-import { attempt } from '~/calc/outcome.ts';
-import { airHere } from '~/job/airflow/air.ts';
-import { chosen } from '~/job/choices.ts';
+import { standardVolumeFlow } from '~/calc/dryAirFlow.ts';
+import { chosen, isChoice } from '~/job/choices.ts';
+import { Choices } from '~/parts/Choices.tsx';
 import { href } from '~/parts/href.ts';
 import { airflowAnswer as words } from '~/words/en/airflowAnswer.ts';
 import { methodWords } from '~/words/en/airflowSheet.ts';
 import { edit, job } from '../jobStore.ts';
-import { flowText, percentFine, sureText } from './flowText.ts';
-import { answerOf, counts, methods, together, use, used } from './model.ts';
+import { lazy } from '../lazy.tsx';
+import { AnswerWorking } from './AnswerWorking.tsx';
+import { Block } from './Block.tsx';
+import { betweenText, flowText } from './flowText.ts';
+import { answered, answerOf, counts, isDesk, together, use, used, wayName } from './model.ts';
+import { PerTon } from './PerTon.tsx';
+import { Together } from './Together.tsx';
+import { Ways } from './Ways.tsx';
 
-/** The airflow that counts: the biggest thing on the sheet; how sure it is; the same air counted in other ways. */
+const MoreOrLess = lazy(() => import('./MoreOrLess.tsx').then((module) => module.MoreOrLess));
+
+/** The airflow that counts, the biggest thing on the sheet; how sure it is; what else it may be called, and what it is worth. */
 export function Answer() {
   const outcome = counts.value;
-  const answered = methods.filter((method) => answerOf(method) !== null);
   if (!outcome?.ok) {
     return (
       <section class="answer" aria-labelledby="answer-head">
         <h2 class="answer-sentence" id="answer-head">
-          {answered.length > 1 ? words.choose : words.notYet}
+          {words.choose}
         </h2>
-        <p class="answer-plain">{answered.length > 1 ? words.chooseLead : words.notYetLead}</p>
-        {answered.length > 1 && <Choose />}
+        <p class="answer-plain">{words.chooseLead}</p>
+        <Choose />
+        <Together />
       </section>
     );
   }
   const { value } = outcome;
   const onSheet = chosen(job.value, 'airflow.from') === 'found';
+  const by = used.value ? wayName(used.value) : '';
+  const standard = standardVolumeFlow(value.dryAirFlow);
   return (
-    <section class="answer" aria-labelledby="answer-head">
-      <h2 class="answer-sentence" id="answer-head">
-        {words.moves(flowText(value))}
-      </h2>
-      <p class="answer-plain">{words.counted(value.at === 'standard', sureText(value.u))}</p>
-      <Ways />
-      {answered.length > 1 && <Choose />}
-      <p class="tools">
-        <button
-          type="button"
-          class="action"
-          onClick={() => edit({ slot: 'chosen', key: 'airflow.from', to: onSheet ? 'typed' : 'found' })}
-        >
-          {onSheet ? words.useTyped : words.useFound}
-        </button>
-        <a href={href('/worksheets/capacity/')}>{words.toSheet}</a>
-      </p>
-    </section>
+    <>
+      <section class="answer" aria-labelledby="answer-head">
+        <h2 class="answer-sentence" id="answer-head">
+          {words.moves(flowText(value))}
+        </h2>
+        <p class="answer-plain" role="status">
+          {words.counted(value.at === 'standard', betweenText(value), by)}
+        </p>
+        {value.at !== 'standard' && <p class="answer-note">{words.asStandard(flowText({ volumeFlow: standard }))}</p>}
+        {answered.value.length > 1 && <Choose />}
+        <p class="tools">
+          <button
+            type="button"
+            class="action"
+            onClick={() => edit({ slot: 'chosen', key: 'airflow.from', to: onSheet ? 'typed' : 'found' })}
+          >
+            {onSheet ? words.useTyped : words.useFound}
+          </button>
+          <a href={href('/worksheets/capacity/')}>{words.toSheet}</a>
+        </p>
+        <p class="answer-note">{onSheet ? words.isUsed : words.isNotUsed}</p>
+      </section>
+      <Together />
+      <Ways airflow={value} />
+      <PerTon dryAirFlow={value.dryAirFlow} u={value.u} />
+      <MoreOrLess />
+      <section class="folds">
+        <AnswerWorking />
+      </section>
+      {isDesk.value && <Block />}
+    </>
   );
 }
 
 /** Which of several answers counts. */
 function Choose() {
   const several = together.value;
+  const options = answered.value.flatMap((method) => {
+    const answer = answerOf(method);
+    return answer ? [[method, words.option(methodWords[method].name, flowText(answer))] as const] : [];
+  });
+  const all = several ? [['together', words.option(words.together, flowText(several))] as const] : [];
   return (
-    <div class="choice-row">
-      {methods.map((method) => {
-        const answer = answerOf(method);
-        return (
-          answer && (
-            <button
-              key={method}
-              type="button"
-              class="plain-button"
-              aria-pressed={used.value === method ? 'true' : 'false'}
-              onClick={() => use(method)}
-            >
-              {methodWords[method].name}: {flowText(answer)}
-            </button>
-          )
-        );
-      })}
-      {several && (
-        <button
-          type="button"
-          class="plain-button"
-          aria-pressed={used.value === 'together' ? 'true' : 'false'}
-          onClick={() => use('together')}
-        >
-          {words.together}: {flowText(several)}
-        </button>
-      )}
-    </div>
-  );
-}
-
-/** The same air as standard air, and as it moves at the return and at the supply. */
-function Ways() {
-  const outcome = counts.value;
-  if (!outcome?.ok) return null;
-  const entering = airHere(job.value, 'entering');
-  const leaving = airHere(job.value, 'leaving');
-  const ways = attempt(() => airflowWays(outcome.value, { entering: entering.air, leaving: leaving.air }));
-  if (!ways.ok) return null;
-  return (
-    <table class="ledger">
-      <caption>{words.ways}</caption>
-      <tbody>
-        {ways.value.map(({ name, volumeFlow, mistaken }) => (
-          <tr key={name}>
-            <th scope="row">{words.wayNames[name]}</th>
-            <td class="number">{flowText({ volumeFlow })}</td>
-            <td class="unit">{Math.abs(mistaken) < 5e-4 ? words.asGiven : words.mistaken(percentFine(mistaken))}</td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
+    <Choices
+      id="choice-airflow.use"
+      ask={words.which}
+      options={Object.fromEntries([...options, ...all])}
+      value={used.value ?? undefined}
+      onChoose={(way) => isChoice('airflow.use', way) && use(way)}
+    />
   );
 }

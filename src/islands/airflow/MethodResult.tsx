@@ -1,33 +1,41 @@
+import { useMemo } from 'preact/hooks';
 import type { AirflowFound } from '~/calc/airflow/found.ts';
 import { reaching } from '~/calc/airflow/found.ts';
 import { airflowPerTon } from '~/calc/airflow/perTon.ts';
 import { standardVolumeFlow } from '~/calc/dryAirFlow.ts';
 import { attempt, orNull } from '~/calc/outcome.ts';
 import { sourceLabels } from '~/calc/sourceLabels.ts';
-import { tonOfRefrigeration } from '~/calc/units.ts';
+import type { Problem, Step } from '~/calc/types.ts';
+import { findBy } from '~/job/airflow/find.ts';
 import { entered } from '~/job/entered.ts';
+import { unitLabel } from '~/job/format.ts';
+import { displayUnit } from '~/job/units.ts';
 import { Check, Echo } from '~/parts/Echo.tsx';
 import { Ledger, type LedgerLine } from '~/parts/Ledger.tsx';
 import { airflowProblems, airflowRemarks } from '~/words/en/airflowRemarks.ts';
-import { causeNames, waitingName, airflowResult as words } from '~/words/en/airflowResult.ts';
+import { causeNames, airflowResult as words } from '~/words/en/airflowResult.ts';
 import { typing } from '../fields.ts';
-import { job } from '../jobStore.ts';
+import { job, system } from '../jobStore.ts';
+import { LateFold } from '../LateFold.tsx';
 import { joined, ofCapacity, ofKind, remarkAmount } from '../show.ts';
-import { fine } from './flowText.ts';
-import { found, type Method, use, used } from './model.ts';
+import { WorkingLines } from '../WorkingLines.tsx';
+import { detailsOf } from './details.ts';
+import { endTexts, fine } from './flowText.ts';
+import { answered, found, type Method, needText, use, used, wayName } from './model.ts';
 
-/** What a method makes of its figures, how good that is and why; or what it still needs. */
+/** What a method makes of its figures, how good that is and why; or what it still needs, once the fingers rest. */
 export function MethodResult({ method }: { method: Method }) {
   const outcome = found.value?.get(method);
-  if (!outcome || typing.value !== null) return null;
+  if (!outcome) return null;
   if (!outcome.ok) {
     const { problem, waiting } = outcome;
-    if (!problem) return <Echo>{words.waiting(waiting.map(waitingName))}</Echo>;
-    return <Check>{airflowProblems(problem)}</Check>;
+    if (typing.value !== null) return null;
+    if (!problem) return <Echo>{words.waiting(needText(waiting))}</Echo>;
+    return <Check>{problemText(problem)}</Check>;
   }
   const answer = outcome.value;
   return (
-    <section class="airflow-result" aria-label={words.name}>
+    <section class="airflow-result" aria-label={words.of(wayName(method))}>
       <Ledger caption={words.name} lines={linesOf(answer)} />
       {answer.partial && <Check>{words.partial}</Check>}
       {answer.remarks.map(({ code, weight, amounts }, index) => {
@@ -39,28 +47,45 @@ export function MethodResult({ method }: { method: Method }) {
         <summary>{words.why}</summary>
         <Ledger caption={words.why} lines={causesOf(answer)} />
       </details>
-      <p class="tools">
-        <button
-          type="button"
-          class="action"
-          aria-pressed={used.value === method ? 'true' : 'false'}
-          onClick={() => use(method)}
-        >
-          {used.value === method ? words.counts : words.use}
-        </button>
-      </p>
+      <LateFold summary={words.working}>
+        <Working method={method} />
+      </LateFold>
+      {answered.value.length > 1 && (
+        <p class="tools">
+          <button
+            type="button"
+            class="plain-button"
+            aria-pressed={used.value === method ? 'true' : 'false'}
+            onClick={() => use(method)}
+          >
+            {used.value === method ? words.counts : words.use}
+          </button>
+        </p>
+      )}
     </section>
   );
+}
+
+function problemText(problem: Problem): string {
+  const ofPressure = (value: number) => joined(ofKind('airPressure', value));
+  return airflowProblems(problem, [ofPressure(problem.value), ofPressure(problem.min), ofPressure(problem.max)]);
 }
 
 function linesOf(answer: AirflowFound): readonly LedgerLine[] {
   const nominal = entered(job.value, 'nominalCapacity');
   const perTon = nominal === null ? null : orNull(attempt(() => airflowPerTon(answer.dryAirFlow, nominal)));
+  const standard = standardVolumeFlow(answer.dryAirFlow);
   return [
+    ...detailsOf(answer),
     ...(answer.at === 'standard' ? [] : [{ name: words.asItMoves, ...ofKind('volumeFlow', answer.volumeFlow) }]),
-    { name: words.asStandard, ...ofKind('volumeFlow', standardVolumeFlow(answer.dryAirFlow)), sum: true },
-    ...(perTon ? [{ name: words.perTon, ...ofCapacity(perTon.each / tonOfRefrigeration) }] : []),
+    { name: words.asStandard, ...ofKind('volumeFlow', standard), sum: true },
+    {
+      name: words.range,
+      number: words.between(...endTexts({ volumeFlow: standard, u: answer.u })),
+      unit: unitLabel(displayUnit.volumeFlow[system.value]),
+    },
     { name: words.uncertainty, ...fine(answer.u) },
+    ...(perTon ? [{ name: words.perTon, ...ofCapacity(perTon.each) }] : []),
   ];
 }
 
@@ -73,4 +98,19 @@ function causesOf({ sources }: AirflowFound): readonly LedgerLine[] {
       ...fine(Math.abs(reaching(source))),
       source: sourceLabels[source.basis],
     }));
+}
+
+/** The method's own steps, as on every sheet. */
+function Working({ method }: { method: Method }) {
+  const open = job.value;
+  const steps = useMemo(() => {
+    const taken: Step[] = [];
+    findBy(open, method, (step) => taken.push(step));
+    return taken;
+  }, [open, method]);
+  return (
+    <div class="working-steps">
+      <WorkingLines steps={steps} />
+    </div>
+  );
 }

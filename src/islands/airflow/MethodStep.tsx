@@ -1,9 +1,9 @@
 import type { ComponentType } from 'preact';
-import { Step } from '~/parts/Step.tsx';
 import { airflowSheet, methodWords } from '~/words/en/airflowSheet.ts';
 import { lazy } from '../lazy.tsx';
-import { flowText, sureText } from './flowText.ts';
-import { answerOf, type Method, methods, openPart, used } from './model.ts';
+import { SheetStep } from '../SheetStep.tsx';
+import { endTexts, flowText } from './flowText.ts';
+import { airflowWays, answerOf, type Method, used } from './model.ts';
 
 const late = (load: () => Promise<ComponentType>): ComponentType => lazy(load);
 
@@ -21,30 +21,18 @@ const bodies: Readonly<Record<Method, ComponentType>> = {
 
 /** One method: a line with its answer while it is closed. */
 export function MethodStep({ method }: { method: Method }) {
-  const { name, term, lead } = methodWords[method];
-  const open = openPart.value === method;
   const answer = answerOf(method);
   const Body = bodies[method];
+  const counting = used.value === method;
   return (
-    <Step
-      id={`step-${method}`}
-      number={methods.indexOf(method) + 1}
-      name={name}
-      term={term}
-      summary={answer ? `${flowText(answer)}, ${sureText(answer.u)}` : airflowSheet.notUsed}
-      aside={used.value === method ? airflowSheet.counts : undefined}
-      open={open}
-      fixed={false}
-      onToggle={() => {
-        openPart.value = open ? null : method;
-      }}
+    <SheetStep
+      sheet={airflowWays}
+      step={method}
+      words={{ ...methodWords[method], lead: '' }}
+      summary={answer ? airflowSheet.line(flowText(answer), ...endTexts(answer)) : airflowSheet.notUsed}
+      aside={counting ? airflowSheet.counts : undefined}
     >
-      {open && (
-        <>
-          <p class="step-say">{lead}</p>
-          <Body />
-        </>
-      )}
-    </Step>
+      {airflowWays.isOpen(method) && <Body />}
+    </SheetStep>
   );
 }

@@ -1,23 +1,34 @@
 import { airflowPictures } from '~/charts/airflow/pictures.tsx';
 import { Caution } from '~/parts/Caution.tsx';
-import { whereWords } from '~/words/en/airflowWhere.ts';
+import { methodWords } from '~/words/en/airflowSheet.ts';
+import { whereFold, whereWords } from '~/words/en/airflowWhere.ts';
+import { LateFold } from '../LateFold.tsx';
 import type { Method } from './model.ts';
+import { Steps } from './Steps.tsx';
 
-/** Where to measure, drawn, and what to do there, step by step. */
-export function Where({ of: method }: { of: Method }) {
-  const { picture, steps, caution } = whereWords[method];
+/** Where to measure, drawn, and what to do there, step by step, in a fold; the caution in the open. */
+export function Where({
+  of: method,
+  cautions = [],
+}: {
+  of: Exclude<Method, 'fanTable'>;
+  cautions?: readonly string[];
+}) {
+  const { picture, say, steps, caution } = whereWords[method];
   const Picture = airflowPictures[method];
   return (
     <>
-      <figure class="airflow-where">
-        <Picture name={picture} />
-      </figure>
-      <ol class="airflow-steps">
-        {steps.map((step) => (
-          <li key={step}>{step}</li>
-        ))}
-      </ol>
-      {caution && <Caution>{caution}</Caution>}
+      <LateFold summary={whereFold}>
+        <p>{methodWords[method].lead}</p>
+        <figure class="airflow-where">
+          <Picture name={picture} />
+          <figcaption>{say}</figcaption>
+        </figure>
+        <Steps steps={steps} />
+      </LateFold>
+      {[caution, ...cautions].filter(Boolean).map((words) => (
+        <Caution key={words}>{words}</Caution>
+      ))}
     </>
   );
 }

@@ -5,11 +5,13 @@ import { joinChoices } from '~/job/choices.ts';
 import { joinQuantities } from '~/job/quantities.ts';
 import { airflowSheet } from '~/words/en/airflowSheet.ts';
 import { joinAirflowWords } from '~/words/en/joinAirflow.ts';
-import { refused, source } from '../jobStore.ts';
+import { refused } from '../jobStore.ts';
 import { lazy } from '../lazy.tsx';
+import { OpenAll } from '../OpenAll.tsx';
 import { noticed } from '../opening.ts';
+import { SheetBar } from '../SheetBar.tsx';
 import { MethodStep } from './MethodStep.tsx';
-import { counts, methods, openPart } from './model.ts';
+import { airflowWays, answered, bar, methods } from './model.ts';
 import { start } from './start.ts';
 
 joinQuantities(airflowQuantities);
@@ -18,13 +20,14 @@ joinAirflowWords();
 
 const AskCopy = lazy(() => import('../AskCopy.tsx').then((module) => module.AskCopy));
 const Notices = lazy(() => import('../Notices.tsx').then((module) => module.Notices));
-const Answer = lazy(() => import('./Answer.tsx').then((module) => module.Answer));
-const Together = lazy(() => import('./Together.tsx').then((module) => module.Together));
 const Air = lazy(() => import('./Air.tsx').then((module) => module.Air));
+const Answer = lazy(() => import('./late.ts').then((late) => late.Answer));
+const Margin = lazy(() => import('./late.ts').then((late) => late.Margin));
 
-/** The airflow sheet: a line for every method, one of them open, and the airflow that comes of it. */
+/** The airflow sheet: a line for every method, one of them open, the airflow that comes of it, and the bar that is always in view. */
 export function AirflowSheet() {
   useEffect(start, []);
+  const any = answered.value.length > 0;
   return (
     <div class="sheet airflow-sheet">
       <div class="sheet-steps">
@@ -33,18 +36,20 @@ export function AirflowSheet() {
         {methods.map((method) => (
           <MethodStep key={method} method={method} />
         ))}
-        <Together />
+        <OpenAll sheet={airflowWays} />
         <Air />
       </div>
       <div class="sheet-answer" id="answer" tabIndex={-1}>
-        {counts.value || openPart.value ? <Answer /> : <First />}
+        {any ? <Answer /> : <First />}
       </div>
-      {refused.value && source.value !== 'own' && <AskCopy />}
+      {any && <Margin />}
+      <SheetBar sheet={airflowWays} says={bar.value} />
+      {refused.value && <AskCopy />}
     </div>
   );
 }
 
-/** Before anything is typed. */
+/** Before anything is found. */
 function First() {
   return (
     <section class="answer" aria-labelledby="answer-head">

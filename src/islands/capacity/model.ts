@@ -2,18 +2,19 @@
 import { computed, signal } from '@preact/signals';
 import { isChoice } from '~/job/choices.ts';
 import { unitLabel } from '~/job/format.ts';
+import { isFound } from '~/job/measuredTest.ts';
 import type { QuantityKey } from '~/job/types.ts';
 import { usesSheet } from '~/job/usesSheet.ts';
 import { choiceWords } from '~/words/en/choices.ts';
 import { problemInBar } from '~/words/en/problems.ts';
 import { quantityWords } from '~/words/en/quantities.ts';
 import { barWords, needNames } from '~/words/en/sheet.ts';
-import { ratingStep, sureStep } from '~/words/en/steps.ts';
+import { airflowStep, ratingStep, sureStep } from '~/words/en/steps.ts';
 import type { WorkingGroup } from '~/words/en/working.ts';
 import { problemParts, readOf, shownText, shownUnit, typing } from '../fields.ts';
 import type { BarWords } from '../SheetBar.tsx';
 import { sheetSteps } from '../sheetSteps.ts';
-import { capacityText, clock, percent } from '../show.ts';
+import { capacityText, clock, joined, ofKind, percent } from '../show.ts';
 import { assessment, interpreted, job } from '../store.ts';
 import { cellParts } from './cellProblem.ts';
 import { cellCount, isGeneric, readyGrid } from './cells.ts';
@@ -55,10 +56,16 @@ function outdoorsLine(): string[] {
   ];
 }
 
+/** The airflow that counts where that is not the one typed here. */
+function foundLine(): string | null {
+  const { volumeFlow } = interpreted.value.test.airflow;
+  return isFound(job.value) && volumeFlow !== null ? airflowStep.found(joined(ofKind('volumeFlow', volumeFlow))) : null;
+}
+
 const lines: Readonly<Record<StepId, () => string>> = {
   entering: () => air('entering').filter(Boolean).join(' · ') || barWords.notRead,
   leaving: () => air('leaving').filter(Boolean).join(' · ') || barWords.notRead,
-  airflow: () => lineOf('airflow.volumeFlow') || barWords.notRead,
+  airflow: () => foundLine() ?? (lineOf('airflow.volumeFlow') || barWords.notRead),
   outdoors: () => outdoorsLine().filter(Boolean).join(' · ') || barWords.notRead,
   rating: () => {
     if (usesSheet(job.value)) return ratingStep.sheet;

@@ -1,24 +1,16 @@
 /** What is chosen where the airflow is found. */
+import { airflowMethods } from '../../calc/airflow/methods.ts';
+
 const shownAs = { values: ['actual', 'standard', 'uncorrected'] } as const;
 const yesOrNo = { values: ['yes', 'no'] } as const;
+/** The speed that the blower ran on while the air was measured. */
+const speed = { values: ['cooling', 'other', 'unsure'], assumed: 'cooling' } as const;
 
 export const airflowChoices = {
   /** The method whose figure is the one found; `together`: all that are evidence. */
-  'airflow.use': {
-    values: [
-      'readout',
-      'fanTable',
-      'traverse',
-      'temperatureRise',
-      'flowGrid',
-      'pressureMatch',
-      'hood',
-      'grille',
-      'together',
-    ],
-  },
+  'airflow.use': { values: [...airflowMethods, 'together'] },
   'readout.shows': { values: ['sensed', 'demanded', 'unsure'], assumed: 'unsure' },
-  'readout.speed': { values: ['cooling', 'other', 'unsure'], assumed: 'cooling' },
+  'readout.speed': speed,
   'fanTable.motor': { values: ['fixedSpeed', 'constantAirflow', 'unsure'], assumed: 'unsure' },
   /** The column of the table that stands for the speed it runs on. */
   'fanTable.column': { values: ['1', '2', '3', '4', '5'], assumed: '1' },
@@ -33,7 +25,13 @@ export const airflowChoices = {
   'rise.efficiencyFrom': { values: ['measured', 'annual', 'guessed'], assumed: 'guessed' },
   'rise.probes': { values: ['several', 'one', 'inSight'], assumed: 'one' },
   'rise.blowerBetween': { ...yesOrNo, assumed: 'yes' },
-  'rise.speed': { values: ['cooling', 'other', 'unsure'], assumed: 'unsure' },
+  'rise.speed': { ...speed, assumed: 'unsure' },
+  'fanTable.speed': speed,
+  'traverse.speed': speed,
+  'flowGrid.speed': speed,
+  'match.speed': speed,
+  'hood.speed': speed,
+  'grille.speed': speed,
   'flowGrid.shownAs': { ...shownAs, assumed: 'uncorrected' },
   'match.shownAs': { ...shownAs, assumed: 'uncorrected' },
   'hood.shownAs': { ...shownAs, assumed: 'actual' },

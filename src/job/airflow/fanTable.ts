@@ -7,10 +7,18 @@ import { sitePressure } from '../entered.ts';
 import type { Job } from '../types.ts';
 import { airHere } from './air.ts';
 import { type Found, fieldsOf } from './found.ts';
-import { gridRows, gridValue } from './grid.ts';
+import { gridCell, gridRows, gridValue } from './grid.ts';
 import { allOf } from './needs.ts';
 
 export const fanColumns = ['flow1', 'flow2', 'flow3', 'flow4', 'flow5'] as const;
+
+/** How many speeds have something typed, up to the last of them. */
+export function fanSpeeds(job: Job): number {
+  const rows = Array.from({ length: gridRows(job, 'fanTable') }, (_, row) => row);
+  return (
+    1 + fanColumns.findLastIndex((column) => rows.some((row) => gridCell(job, 'fanTable', row, column).text !== ''))
+  );
+}
 
 /** The table as typed, rows in the order of their pressure; a row without a pressure is not there yet. */
 export function fanTableOf(job: Job): FanTable {
@@ -46,6 +54,7 @@ export function fromFanTable(job: Job, t?: Trace): Found<FanTableFound> {
           returnStatic: fields.value['fanTable.returnStatic'],
           pressure: sitePressure(job),
           air: airHere(job, place).air,
+          speed: chosen(job, 'fanTable.speed'),
         },
         t,
       ),

@@ -1,6 +1,7 @@
 /** The airflow that the airflow sheet finds, by each method and by several together. */
 import { type CombinedAirflow, combineAirflows } from '../../calc/airflow/combine.ts';
-import { type AirflowFound, type AirflowMethod, airflowMethods } from '../../calc/airflow/found.ts';
+import type { AirflowFound } from '../../calc/airflow/found.ts';
+import { type AirflowMethod, airflowMethods } from '../../calc/airflow/methods.ts';
 import { attempt, waitingFor } from '../../calc/outcome.ts';
 import type { Outcome, Trace } from '../../calc/types.ts';
 import { said } from '../choices.ts';

@@ -26,6 +26,7 @@ export function fromFlowGrid(job: Job, t?: Trace): Found<FlowGridFound> {
           pressureNormal: fields.value['flowGrid.normal'],
           pressureWithGrid: fields.value['flowGrid.withGrid'],
           air: airHere(job, 'entering').air,
+          speed: chosen(job, 'flowGrid.speed'),
         },
         t,
       ),

@@ -12,7 +12,7 @@ import { type AirflowTableKey, airflowTables } from './tables.ts';
 joinQuantities(airflowQuantities);
 joinChoices(airflowChoices);
 
-export type { GridCell };
+export type { GridCell, GridPlace };
 
 /** What the figures of a column are. */
 export const columnQuantity: Readonly<Record<AirflowTableKey, (column: string) => QuantityKey>> = {
@@ -49,26 +49,53 @@ export function setGridCell(job: Job, key: AirflowTableKey, at: GridPlace, text:
   return typedCell(job, gridOf(key), at, text, unit);
 }
 
-/** The edit for a block of texts put in at a cell, as a spreadsheet gives it; what does not fit into the grid is left out. */
-export function setGridBlock(
+/** The edit for several cells at once, bare numbers in them being in the unit that is shown; `null` for none. */
+export function setGridCells(
   job: Job,
   key: AirflowTableKey,
-  at: GridPlace,
-  block: readonly (readonly string[])[],
-  size: { readonly columns: readonly string[]; readonly rows: number; readonly unitOf: (column: string) => UnitKey },
+  cells: readonly (GridPlace & { readonly text: string })[],
+  unitOf: (column: string) => UnitKey,
 ): Edit | null {
-  const first = size.columns.indexOf(at.column);
-  const cells = block.slice(0, Math.max(0, size.rows - at.row)).flatMap((line, down) =>
-    line.flatMap((text, across) => {
-      const column = size.columns[first + across];
-      return column === undefined ? [] : [{ row: at.row + down, column, text: text.trim() }];
-    }),
-  );
   let filled = job;
   let last: Edit | null = null;
   for (const { row, column, text } of cells) {
-    last = setGridCell(filled, key, { row, column }, text, size.unitOf(column));
+    last = setGridCell(filled, key, { row, column }, text.trim(), unitOf(column));
     filled = applyEdits(filled, [last]);
   }
   return last;
+}
+
+/** Where the texts of a block go, put in at a place of a grid as it is laid out; what does not fit is left out. */
+export function placed(
+  block: readonly (readonly string[])[],
+  at: GridPlace,
+  layout: readonly (readonly GridPlace[])[],
+): readonly (GridPlace & { readonly text: string })[] {
+  const isHere = ({ row, column }: GridPlace) => row === at.row && column === at.column;
+  const line = layout.findIndex((places) => places.some(isHere));
+  const first = layout[line]?.findIndex(isHere) ?? 0;
+  return block.flatMap((texts, down) =>
+    texts.flatMap((text, across) => {
+      const place = layout[line + down]?.[first + across];
+      return place ? [{ row: place.row, column: place.column, text }] : [];
+    }),
+  );
+}
+
+const isFigure = (token: string) => /^[-−+]?\d[\d.,]*$/.test(token);
+
+/**
+ * A text from the clipboard as a block of cells: lines of texts between tabs, or lines of bare figures between spaces.
+ * A first line without a figure is a heading and is left out. `null` for what is no block.
+ */
+export function blockOf(text: string): readonly (readonly string[])[] | null {
+  const lines = text.replace(/\s+$/, '').split(/\r?\n/);
+  const cells = lines.map((line) => {
+    if (line.includes('\t')) return line.split('\t');
+    const tokens = line.trim().split(/[\s;]+/);
+    return tokens.every(isFigure) ? tokens : [line];
+  });
+  const block = cells.filter((line, index) => index > 0 || line.some((cell) => /\d/.test(cell)));
+  const width = Math.max(0, ...block.map((line) => line.length));
+  return block.length * width < 2 ? null : block;
 }

@@ -29,5 +29,10 @@ export function fromGrille(job: Job, t?: Trace): Found<GrilleVaneFound> {
     readings: readings.length > 0 ? readings : [null],
   }));
   const factorFrom = chosen(job, 'grille.factorFrom') ?? 'guess';
-  return attempt(() => airflowFromGrille({ grilles, factorFrom, air: airHere(job, 'entering').air }, t));
+  return attempt(() =>
+    airflowFromGrille(
+      { grilles, factorFrom, air: airHere(job, 'entering').air, speed: chosen(job, 'grille.speed') },
+      t,
+    ),
+  );
 }

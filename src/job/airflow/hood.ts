@@ -23,6 +23,7 @@ export function fromHood(job: Job, t?: Trace): Found {
           covers: chosen(job, 'hood.covers') !== 'no',
           ductsTight: chosen(job, 'hood.tight') === 'yes',
           air: airHere(job, 'entering').air,
+          speed: chosen(job, 'hood.speed'),
         },
         t,
       ),

@@ -1,7 +1,7 @@
 /** What a method still waits for. */
 import type { Outcome } from '../../calc/types.ts';
 import { joinChoices } from '../choices.ts';
-import { entered } from '../entered.ts';
+import { entered, readEntered } from '../entered.ts';
 import { joinQuantities, type QuantityKey } from '../quantities.ts';
 import type { Job } from '../types.ts';
 import { airflowChoices } from './choices.ts';
@@ -19,4 +19,11 @@ export function allOf<Key extends QuantityKey>(
   const waiting = values.flatMap(([key, value]) => (value === null ? [key] : []));
   if (waiting.length > 0) return { ok: false, waiting, problem: null };
   return { ok: true, value: Object.fromEntries(values) as Readonly<Record<Key, number>> };
+}
+
+/** The SI value of a field that may be left empty: `null` then. A figure that cannot be used is waited for, never passed over. */
+export function optional(job: Job, key: QuantityKey): Outcome<number | null> {
+  const typed = readEntered(job, key);
+  if (typed.state === 'bad') return { ok: false, waiting: [key], problem: null };
+  return { ok: true, value: typed.state === 'read' ? typed.si : null };
 }

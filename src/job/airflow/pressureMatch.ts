@@ -20,6 +20,7 @@ export function fromPressureMatch(job: Job, t?: Trace): Found<PressureMatchFound
           pressureNormal: fields.value['match.normal'],
           pressureReached: fields.value['match.reached'],
           air: airHere(job, 'entering').air,
+          speed: chosen(job, 'match.speed'),
         },
         t,
       ),

@@ -1,5 +1,5 @@
-/** The grids of the airflow sheet. A line of a traverse is a hole, its columns the points down from there. */
-const points = ['p1', 'p2', 'p3', 'p4', 'p5', 'p6', 'p7', 'p8', 'p9', 'p10'] as const;
+/** The grids of the airflow sheet. A line of a traverse is a hole, its columns the points down from there, and the one that was read again. */
+const points = ['p1', 'p2', 'p3', 'p4', 'p5', 'p6', 'p7', 'p8', 'p9', 'p10', 'again'] as const;
 
 export const airflowTables = {
   fanTable: ['static', 'flow1', 'flow2', 'flow3', 'flow4', 'flow5'],

@@ -1,14 +1,17 @@
 import { clockedInput, type HeatSource } from '../../calc/airflow/heat.ts';
-import { airflowFromTemperatureRise, type TemperatureRiseFound } from '../../calc/airflow/heatRise.ts';
+import {
+  airflowFromTemperatureRise,
+  type TemperatureRise,
+  type TemperatureRiseFound,
+} from '../../calc/airflow/heatRise.ts';
 import { attempt } from '../../calc/outcome.ts';
 import type { Outcome, Trace } from '../../calc/types.ts';
 import { chosen } from '../choices.ts';
-import { entered } from '../entered.ts';
 import { probeLimit } from '../probeLimits.ts';
 import type { Job } from '../types.ts';
 import { airHere } from './air.ts';
 import { type Found, fieldsOf } from './found.ts';
-import { allOf } from './needs.ts';
+import { allOf, optional } from './needs.ts';
 
 const names = {
   'heat.voltage': 'rise.voltage',
@@ -29,18 +32,17 @@ const names = {
 export function fromTemperatureRise(job: Job, t?: Trace): Found<TemperatureRiseFound> {
   const heat = heatOf(job, t);
   const ends = allOf(job, 'rise.entering', 'rise.leaving');
-  if (!heat.ok || !ends.ok) {
-    const waiting = [heat, ends].flatMap((one) => (one.ok ? [] : one.waiting));
+  const blower = blowerOf(job);
+  if (!heat.ok || !ends.ok || !blower.ok) {
+    const waiting = [heat, ends, blower].flatMap((one) => (one.ok ? [] : one.waiting));
     return { ok: false, waiting, problem: heat.ok ? null : heat.problem };
   }
-  const power = entered(job, 'rise.blowerPower');
-  const between = chosen(job, 'rise.blowerBetween') !== 'no';
   return attempt(
     () =>
       airflowFromTemperatureRise(
         {
           heat: heat.value,
-          blower: between ? (power === null ? 'assumed' : { power }) : 'outside',
+          blower: blower.value,
           enteringDryBulb: ends.value['rise.entering'],
           leavingDryBulb: ends.value['rise.leaving'],
           humidityRatio: airHere(job, 'entering').air.humidityRatio,
@@ -54,6 +56,14 @@ export function fromTemperatureRise(job: Job, t?: Trace): Found<TemperatureRiseF
   );
 }
 
+/** The blower's own heat, where it stands between the probes. */
+function blowerOf(job: Job): Outcome<TemperatureRise['blower']> {
+  if (chosen(job, 'rise.blowerBetween') === 'no') return { ok: true, value: 'outside' };
+  const power = optional(job, 'rise.blowerPower');
+  if (!power.ok) return power;
+  return { ok: true, value: power.value === null ? 'assumed' : { power: power.value } };
+}
+
 function heatOf(job: Job, t?: Trace): Outcome<HeatSource> {
   const kind = chosen(job, 'rise.heat') ?? 'single';
   if (kind === 'power') {
@@ -62,8 +72,10 @@ function heatOf(job: Job, t?: Trace): Outcome<HeatSource> {
   }
   if (kind === 'fuel') return fuelOf(job, t);
   const fields = allOf(job, 'rise.voltage', 'rise.current');
-  if (!fields.ok) return fields;
-  const powerFactor = entered(job, 'rise.powerFactor');
+  const factor = optional(job, 'rise.powerFactor');
+  if (!fields.ok) return factor.ok ? fields : { ...fields, waiting: [...fields.waiting, ...factor.waiting] };
+  if (!factor.ok) return factor;
+  const powerFactor = factor.value;
   return {
     ok: true,
     value: {

@@ -1,5 +1,5 @@
 import { airflowFromTraverse, type TraverseFound } from '../../calc/airflow/traverse.ts';
-import type { Straight } from '../../calc/airflow/traverseChecks.ts';
+import type { Again, Straight } from '../../calc/airflow/traverseChecks.ts';
 import {
   linesFor,
   logLinear,
@@ -12,12 +12,11 @@ import {
 import { attempt } from '../../calc/outcome.ts';
 import type { Outcome, Trace } from '../../calc/types.ts';
 import { chosen } from '../choices.ts';
-import { entered } from '../entered.ts';
 import type { Job } from '../types.ts';
 import { airHere } from './air.ts';
 import { type Found, fieldsOf } from './found.ts';
 import { gridValue } from './grid.ts';
-import { allOf } from './needs.ts';
+import { allOf, optional } from './needs.ts';
 import { airflowTables } from './tables.ts';
 
 /** The duct's section with the counts that its size asks for, unless others were chosen that the rule has. */
@@ -65,8 +64,10 @@ export function pointsOf(job: Job): Outcome<TraversePoints> {
     : section;
 }
 
+type TraverseTable = 'traverse.pressures' | 'traverse.velocities';
+
 /** The grid that the instrument's readings stand in: pressures of a Pitot tube, else velocities. */
-export function traverseTable(job: Job): 'traverse.pressures' | 'traverse.velocities' {
+export function traverseTable(job: Job): TraverseTable {
   return chosen(job, 'traverse.instrument') === 'pitot' ? 'traverse.pressures' : 'traverse.velocities';
 }
 
@@ -80,7 +81,10 @@ export function fromTraverse(job: Job, t?: Trace): Found<TraverseFound> {
   const readings = points.value.lines.map((line, row) =>
     line.points.map((_, point) => gridValue(job, key, row, airflowTables[key][point] ?? '')),
   );
-  if (readings.flat().every((reading) => reading === null)) return { ok: false, waiting: [key], problem: null };
+  const straight = straightOf(job);
+  const lacks = readings.flat().every((reading) => reading === null) ? [key] : [];
+  if (!straight.ok) return { ...straight, waiting: [...lacks, ...straight.waiting] };
+  if (lacks.length > 0) return { ok: false, waiting: lacks, problem: null };
   return attempt(
     () =>
       airflowFromTraverse(
@@ -89,7 +93,9 @@ export function fromTraverse(job: Job, t?: Trace): Found<TraverseFound> {
           instrument: chosen(job, 'traverse.instrument') ?? 'pitot',
           readings,
           air: airHere(job, chosen(job, 'traverse.place') ?? 'entering').air,
-          straight: straightOf(job),
+          straight: straight.value,
+          again: againOf(job, key, points.value),
+          speed: chosen(job, 'traverse.speed'),
         },
         t,
       ),
@@ -97,8 +103,23 @@ export function fromTraverse(job: Job, t?: Trace): Found<TraverseFound> {
   );
 }
 
-function straightOf(job: Job): Straight | null {
-  const length = entered(job, 'traverse.straight');
-  if (length === null) return null;
-  return { length, after: chosen(job, 'traverse.behind') === 'fan' ? 'fan' : 'other' };
+function straightOf(job: Job): Outcome<Straight | null> {
+  const length = optional(job, 'traverse.straight');
+  if (!length.ok) return length;
+  if (length.value === null) return { ok: true, value: null };
+  const after = chosen(job, 'traverse.behind') === 'fan' ? 'fan' : 'other';
+  return { ok: true, value: { length: length.value, after } };
+}
+
+/** The point that is read once more at the end: the middle one, where the air is fastest and steadiest. */
+export function againPoint(points: number): number {
+  return Math.floor((points - 1) / 2);
+}
+
+/** What those points read the second time; a hole that nobody went back to is left out. */
+function againOf(job: Job, key: TraverseTable, { lines }: TraversePoints): readonly Again[] {
+  return lines.flatMap(({ points }, line) => {
+    const reading = gridValue(job, key, line, 'again');
+    return reading === null ? [] : [{ line, point: againPoint(points.length), reading }];
+  });
 }

@@ -20,10 +20,12 @@ export const airflowChoiceWords = {
     options: { sensed: 'Senses it', demanded: 'Asks for it', unsure: 'Not sure' },
   },
   'readout.speed': speed,
+  'fanTable.speed': speed,
   'fanTable.motor': {
     ask: 'What kind of motor?',
     options: { fixedSpeed: 'Fixed speeds', constantAirflow: 'Holds its airflow', unsure: 'Not sure' },
   },
+  'traverse.speed': speed,
   'traverse.shape': { ask: 'The duct is', options: { rectangular: 'Rectangular', round: 'Round' } },
   'traverse.instrument': {
     ask: 'What reads the velocity?',
@@ -37,6 +39,14 @@ export const airflowChoiceWords = {
   'traverse.place': {
     ask: 'Which duct is it?',
     options: { entering: 'Return', leaving: 'Supply' },
+  },
+  'traverse.lines': {
+    ask: 'How many holes? Open: as many as the rule has for this size',
+    options: { '2': '2', '3': '3', '5': '5', '6': '6', '7': '7' },
+  },
+  'traverse.points': {
+    ask: 'How many points in each?',
+    options: { '5': '5', '6': '6', '7': '7', '8': '8', '10': '10' },
   },
   'traverse.behind': {
     ask: 'What stands before the straight duct?',
@@ -61,8 +71,11 @@ export const airflowChoiceWords = {
   },
   'rise.blowerBetween': { ask: 'Is the blower between the two probes?', options: { yes: 'Yes', no: 'No' } },
   'rise.speed': speed,
+  'flowGrid.speed': speed,
   'flowGrid.shownAs': shownAs,
+  'match.speed': speed,
   'match.shownAs': shownAs,
+  'hood.speed': speed,
   'hood.shownAs': shownAs,
   'hood.kind': {
     ask: 'What kind of hood?',
@@ -73,6 +86,7 @@ export const airflowChoiceWords = {
     ask: 'Are the return ducts tested or sealed?',
     options: { yes: 'Yes', no: 'No or not sure' },
   },
+  'grille.speed': speed,
   'grille.factorFrom': {
     ask: 'Where is the area factor from?',
     options: { maker: 'The grille’s maker', traverse: 'A traverse here', guess: 'A guess' },

@@ -4,5 +4,7 @@ const joined = (...names: readonly string[]) => names.filter(Boolean).join(', ')
 export const gridWords = {
   airflow: 'Airflow',
   cell: (row: string, column: string) => joined(row, column),
-  at: (row: string, column: string, sentence: string) => `${joined(row, column)}: ${sentence}`,
+  at: (cell: string, sentence: string) => `${cell}: ${sentence}`,
+  noVelocity: (text: string) =>
+    `${text} is no velocity. The probe stands the wrong way, a hole is blocked, or air comes back there. Read it again.`,
 } as const;

@@ -2,24 +2,35 @@
 const numbered = (name: string) => (index: number) => `${name} ${index + 1}`;
 
 export const airflowMethods = {
+  assumed: 'What is taken for granted',
   fanTable: {
     table: 'The maker’s table',
     static: 'Static pressure',
     speed: numbered('Speed'),
     row: (index: number) => String(index + 1),
     column: 'Which speed does it run on?',
+    another: 'Another speed',
   },
-  traverse: { readings: 'Readings, hole by hole', line: numbered('Hole'), point: (index: number) => String(index + 1) },
+  traverse: {
+    readings: 'Readings, hole by hole',
+    line: numbered('Hole'),
+    point: (index: number) => String(index + 1),
+    piece: (row: number, first: number, last: number) => `Hole ${row + 1}: ${first} to ${last}`,
+    again: 'Read again at the end',
+    againSay: (point: number) =>
+      `Read point ${point} of each hole once more. Where it comes out more than a tenth different, the traverse is repeated.`,
+    readAgain: (point: number) => `Point ${point}`,
+  },
   flowGrid: { plates: 'What each plate shows', plate: numbered('Plate') },
   hood: { returns: 'What the hood shows', grille: numbered('Grille') },
   grille: {
-    sizes: 'Faces of the grilles',
-    readings: 'Velocities over each face',
+    readings: (index: number) => `Velocities over grille ${index + 1}, as they lie on its face`,
+    third: (first: number) => (first === 1 ? 'Top' : first === 4 ? 'Middle' : 'Bottom'),
     width: 'Width',
     height: 'Height',
     areaFactor: 'Area factor',
     grille: numbered('Grille'),
-    reading: (index: number) => String(index + 1),
+    reading: (index: number) => `Velocity ${index + 1}`,
   },
   temperatureRise: {
     liveCaution:

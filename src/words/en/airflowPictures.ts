@@ -1,12 +1,11 @@
 /** What stands in the drawings of where an airflow is measured. */
 export const pictureWords = {
   return: 'return',
-  supply: 'supply',
   display: 'display',
   motor: 'motor',
   ratedUnit: 'the rated unit',
-  returnHole: 'return side',
-  supplyHole: 'supply side',
+  returnHole: 'return hole',
+  supplyHole: 'supply hole',
   plate: 'plate, no filter',
   samePoint: 'same point twice',
   grille: 'return grille',
@@ -20,4 +19,6 @@ export const pictureWords = {
   calibratedFan: 'calibrated fan',
   face: 'over the whole face',
   distance: 'stated distance',
+  never: 'never here',
+  coilIsDuct: 'coil: part of ducts',
 } as const;

@@ -4,16 +4,14 @@ import type { QuantityWords } from './quantities.ts';
 export const airflowQuantityWords = {
   'readout.volumeFlow': { name: 'Airflow on the display', inSentence: 'airflow on the display' },
   'fanTable.supplyStatic': {
-    name: 'Supply side',
-    term: 'static pressure',
+    name: 'Supply static',
     inSentence: 'supply static pressure',
-    hint: 'Behind the last part of the rated unit, before the first branch.',
+    hint: 'After the rated unit.',
   },
   'fanTable.returnStatic': {
-    name: 'Return side',
-    term: 'static pressure',
+    name: 'Return static',
     inSentence: 'return static pressure',
-    hint: 'Where the air enters the rated unit. Its minus sign does not matter.',
+    hint: 'Before it; no sign needed.',
   },
   'fanTable.static': { name: 'Static pressure', term: 'external', inSentence: 'static pressure of the row' },
   'fanTable.flow': { name: 'Airflow', inSentence: 'airflow in the fan table' },

@@ -35,6 +35,10 @@ export const airflowRemarks: Readonly<Record<string, Say>> = {
     `${have} diameters of straight duct before the section; ${need} are asked for. The range is wider for it.`,
   traverseNotRepeated: (line, point, change) =>
     `Hole ${line}, point ${point} came out ${change} different when it was read again. Repeat the traverse.`,
+  otherSpeed: () =>
+    'The blower ran on another speed than in cooling: this is not the airflow that cools, and it does not count together with others.',
+  speedUnsure: () =>
+    'Nobody knows whether the blower ran on its cooling speed: this does not count together with others.',
   heatingSpeed: () =>
     'Hold the blower on its cooling speed: on another one this is not the airflow that cools, and it does not count together with others.',
   probeSeesHeat: () =>
@@ -73,8 +77,7 @@ export const airflowRemarks: Readonly<Record<string, Say>> = {
 };
 
 const problems: Readonly<Record<string, string>> = {
-  outsideTable:
-    'The pressure lies outside what this column prints. Nothing is read beyond a table: look for the wrong column, or read the pressure again.',
+  hole: 'The table prints nothing on one side of this pressure. Nothing is read across a gap.',
   noRows: 'The table needs two rows at least.',
   notAscending: 'Two rows of the table have the same pressure.',
   wrongLength: 'The grid does not fit the section. Choose the number of holes and points again.',
@@ -83,8 +86,10 @@ const problems: Readonly<Record<string, string>> = {
   outOfRange: 'These figures do not go together. Read them again.',
 };
 
-/** Why figures that can be read one by one give no airflow together. */
-export function airflowProblems({ code, quantity }: Problem): string {
+/** Why figures that can be read one by one give no airflow together; the amounts are those of a pressure. */
+export function airflowProblems({ code, quantity }: Problem, [value, min, max]: readonly string[]): string {
+  if (code === 'outsideTable')
+    return `${value} lies outside what this column prints: ${min} to ${max}. Nothing is read beyond a table: look for the wrong column, or read the pressure again.`;
   if (quantity === 'rise.leaving')
     return 'The air hardly gets warmer. A rise of 20 °F (11 °C) or more can be read well.';
   return problems[code] ?? problems['outOfRange'] ?? code;

@@ -1,8 +1,7 @@
 /** What is said of an airflow that was found. */
-import { quantityWords } from './quantities.ts';
-
 export const airflowResult = {
   name: 'What it comes to',
+  of: (way: string) => `What it comes to by ${way}`,
   asItMoves: 'As it moves there (actual)',
   asStandard: 'As standard air',
   perTon: 'For the nameplate size',
@@ -10,24 +9,28 @@ export const airflowResult = {
   why: 'Why so unsure?',
   use: 'Let this one count',
   counts: 'This one counts',
+  working: 'Working',
+  range: 'Nineteen times in twenty',
+  between: (low: string, high: string) => `${low} to ${high}`,
   partial: 'Not every reading is there. This is a first answer, and its range is wider for it.',
-  waiting: (names: readonly string[]) => `Still needed: ${names.join(', ')}.`,
+  waiting: (names: string) => `Still needed: ${names}.`,
 } as const;
 
-const grids: Readonly<Record<string, string>> = {
-  fanTable: 'two rows of the fan table',
-  'traverse.pressures': 'the readings',
-  'traverse.velocities': 'the readings',
-  'flowGrid.plates': 'the airflow on the plate',
-  'hood.returns': 'the airflow at the grilles',
-  grilles: 'size, factor and readings of every grille',
-};
-
-/** What a method waits for, by the name of its field or grid. */
-export function waitingName(key: string): string {
-  const words = (quantityWords as Readonly<Record<string, { readonly inSentence: string }>>)[key];
-  return words?.inSentence ?? grids[key] ?? key;
-}
+/** What a method has worked out on its way to the airflow. */
+export const airflowDetails = {
+  external: 'External static pressure',
+  tableStatic: 'Read in the table at',
+  speed: (index: number) => `Speed ${index + 1} of the table there`,
+  correction: 'The plate’s figure is multiplied by',
+  extrapolated: 'The fan’s figure is multiplied by',
+  heat: 'Heat, the blower’s own included',
+  rise: 'Temperature rise',
+  perDegree: (degree: string) => `${degree} more in the rise would change it by`,
+  meanVelocity: 'Mean velocity',
+  standardVelocity: 'Mean velocity, of standard air',
+  area: 'Area of the duct',
+  grille: (index: number) => `Grille ${index + 1}`,
+} as const;
 
 /** The causes of error of all methods. */
 export const causeNames: Readonly<Record<string, string>> = {

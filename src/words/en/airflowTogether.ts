@@ -1,13 +1,22 @@
 /** Several methods together: agreement, and what usually stands behind its absence. */
 export const togetherWords = {
   head: 'Several ways together',
-  mean: (flow: string, sure: string) => `${flow} of standard air, ${sure}: the mean that is least unsure.`,
+  mean: (flow: string, range: string) => `${flow} of standard air, ${range}: the mean that is least unsure.`,
+  picture:
+    'Each way as a dot with its range, as standard air; the thick line is the mean, hatched its range. An open dot does not count.',
+  summary: (flow: string, range: string, count: number) =>
+    `${count} ways on one scale, each with its range; the mean is ${flow}, ${range}. The table says the same.`,
   weights: 'What each way says, and how much it counts',
   weight: (share: string) => `counts ${share}`,
   leftOut: (method: string, why: string) => `${method} is left out: ${why}`,
-  agree: 'They agree within what each of them admits.',
-  disagree: (times: string) => `They do not agree. The range is made ${times} times as wide, so that it covers them.`,
-  pair: (high: string, low: string, gap: string) => `${high} finds ${gap} more than ${low.toLowerCase()}.`,
+  agree: (scatter: string, most: string) =>
+    `They agree within what each of them admits: their scatter (χ²) is ${scatter}, and up to ${most} is expected.`,
+  apart: (scatter: string, most: string) => `Their scatter (χ²) is ${scatter}, and no more than ${most} is expected.`,
+  disagree: (times: string) =>
+    `They do not agree. The range is made ${times} times as wide (Birge ratio), so that it covers them. A gauge or a vane that two of them share counts once.`,
+  scatter: (times: string) =>
+    `They scatter a little more than they admit; the range is ${times} times as wide for it (Birge ratio).`,
+  pair: (high: string, low: string, gap: string) => `${high} finds ${gap} more than ${low}.`,
 } as const;
 
 export const leftOutWords = {

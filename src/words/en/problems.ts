@@ -12,15 +12,17 @@ export interface ProblemParts {
 }
 
 const quoted = (text: string) => `“${text}”`;
+/** A full stop, unless a unit ends in one. */
+const stop = (text: string) => (text.endsWith('.') ? text : `${text}.`);
 
 export const problemWords: Readonly<Record<string, (parts: ProblemParts) => string>> = {
-  notANumber: ({ text, usual }) => `${quoted(text)} is not a number. Usual: ${usual}. Type figures only.`,
-  wrongUnit: ({ text, usual }) => `${quoted(text)} has a unit that does not fit here. Usual: ${usual}.`,
+  notANumber: ({ text, usual }) => `${quoted(text)} is not a number. Usual: ${stop(usual)} Type figures only.`,
+  wrongUnit: ({ text, usual }) => `${quoted(text)} has a unit that does not fit here. Usual: ${stop(usual)}`,
   twoNumbers: ({ text }) => `${quoted(text)} has more than one number. Type one.`,
   below: ({ text, low, high, usual }) =>
-    `${text} is below what can be: ${low} to ${high}. Usual: ${usual}. Read it again.`,
+    `${text} is below what can be: ${low} to ${stop(high)} Usual: ${stop(usual)} Read it again.`,
   above: ({ text, low, high, usual }) =>
-    `${text} is beyond what can be: ${low} to ${high}. Usual: ${usual}. Read it again.`,
+    `${text} is beyond what can be: ${low} to ${stop(high)} Usual: ${stop(usual)} Read it again.`,
   equal: ({ text }) => `Both are ${text}. Two rows, columns or blocks of a table differ; change one.`,
   needsTotal: ({ text }) => `${text} looks like a share of the total. Type the total first.`,
 };

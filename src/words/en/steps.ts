@@ -16,7 +16,9 @@ export const supplyAir = {
 export const airflowStep = {
   choose: 'Choose one',
   change: 'Change',
-  price: (percent: string) => `Not knowing costs up to ${percent} either way.`,
+  find: 'No figure yet, or a second one to check it by?',
+  findWay: 'Find the airflow',
+  found: (flow: string) => `${flow} found`,
   blower: 'Barometer, and where the blower is',
 } as const;
 

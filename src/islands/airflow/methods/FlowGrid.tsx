@@ -2,10 +2,14 @@ import { gridWords } from '~/words/en/airflowGrid.ts';
 import { airflowMethods as words } from '~/words/en/airflowMethods.ts';
 import { ChoiceField } from '../../ChoiceField.tsx';
 import { QuantityField } from '../../QuantityField.tsx';
+import { Assumed } from '../Assumed.tsx';
 import { GridCells } from '../GridCells.tsx';
+import { allPlaces, openRows, plainLines } from '../gridLines.ts';
 import { MethodResult } from '../MethodResult.tsx';
-import { openRows } from '../rows.ts';
 import { Where } from '../Where.tsx';
+
+const most = 6;
+const columns = [{ column: 'flow', head: gridWords.airflow }];
 
 /** Metering plates in the filter slots, and what they do to the supply pressure. */
 export function FlowGrid() {
@@ -13,17 +17,20 @@ export function FlowGrid() {
     <>
       <Where of="flowGrid" />
       <div class="field-row">
-        <QuantityField of="flowGrid.normal" signed />
-        <QuantityField of="flowGrid.withGrid" signed />
+        <QuantityField of="flowGrid.normal" />
+        <QuantityField of="flowGrid.withGrid" />
       </div>
       <GridCells
         table="flowGrid.plates"
         caption={words.flowGrid.plates}
-        columns={[{ key: 'flow', head: gridWords.airflow }]}
-        rows={openRows('flowGrid.plates', 6)}
-        rowHead={words.flowGrid.plate}
+        heads={[]}
+        lines={plainLines(openRows('flowGrid.plates', most), columns, words.flowGrid.plate)}
+        fills={allPlaces(most, ['flow'])}
       />
-      <ChoiceField of="flowGrid.shownAs" />
+      <Assumed>
+        <ChoiceField of="flowGrid.shownAs" />
+        <ChoiceField of="flowGrid.speed" />
+      </Assumed>
       <MethodResult method="flowGrid" />
     </>
   );

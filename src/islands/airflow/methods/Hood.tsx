@@ -1,10 +1,14 @@
 import { gridWords } from '~/words/en/airflowGrid.ts';
 import { airflowMethods as words } from '~/words/en/airflowMethods.ts';
 import { ChoiceField } from '../../ChoiceField.tsx';
+import { Assumed } from '../Assumed.tsx';
 import { GridCells } from '../GridCells.tsx';
+import { allPlaces, openRows, plainLines } from '../gridLines.ts';
 import { MethodResult } from '../MethodResult.tsx';
-import { openRows } from '../rows.ts';
 import { Where } from '../Where.tsx';
+
+const most = 12;
+const columns = [{ column: 'flow', head: gridWords.airflow }];
 
 /** A hood over every return grille in turn. */
 export function Hood() {
@@ -14,14 +18,17 @@ export function Hood() {
       <GridCells
         table="hood.returns"
         caption={words.hood.returns}
-        columns={[{ key: 'flow', head: gridWords.airflow }]}
-        rows={openRows('hood.returns', 12)}
-        rowHead={words.hood.grille}
+        heads={[]}
+        lines={plainLines(openRows('hood.returns', most), columns, words.hood.grille)}
+        fills={allPlaces(most, ['flow'])}
       />
       <ChoiceField of="hood.kind" />
       <ChoiceField of="hood.covers" />
-      <ChoiceField of="hood.tight" />
-      <ChoiceField of="hood.shownAs" />
+      <Assumed>
+        <ChoiceField of="hood.shownAs" />
+        <ChoiceField of="hood.tight" />
+        <ChoiceField of="hood.speed" />
+      </Assumed>
       <MethodResult method="hood" />
     </>
   );

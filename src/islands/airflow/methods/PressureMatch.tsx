@@ -1,5 +1,6 @@
 import { ChoiceField } from '../../ChoiceField.tsx';
 import { QuantityField } from '../../QuantityField.tsx';
+import { Assumed } from '../Assumed.tsx';
 import { MethodResult } from '../MethodResult.tsx';
 import { Where } from '../Where.tsx';
 
@@ -9,11 +10,14 @@ export function PressureMatch() {
     <>
       <Where of="pressureMatch" />
       <div class="field-row">
-        <QuantityField of="match.normal" signed />
-        <QuantityField of="match.reached" signed />
+        <QuantityField of="match.normal" />
+        <QuantityField of="match.reached" />
       </div>
       <QuantityField of="match.fanFlow" />
-      <ChoiceField of="match.shownAs" />
+      <Assumed>
+        <ChoiceField of="match.shownAs" />
+        <ChoiceField of="match.speed" />
+      </Assumed>
       <MethodResult method="pressureMatch" />
     </>
   );

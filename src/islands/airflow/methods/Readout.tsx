@@ -1,5 +1,6 @@
 import { ChoiceField } from '../../ChoiceField.tsx';
 import { QuantityField } from '../../QuantityField.tsx';
+import { Assumed } from '../Assumed.tsx';
 import { MethodResult } from '../MethodResult.tsx';
 import { Where } from '../Where.tsx';
 
@@ -12,7 +13,9 @@ export function Readout() {
       <ChoiceField of="readout.shows" />
       <ChoiceField of="airflow.place" open />
       <ChoiceField of="airflow.kind" open />
-      <ChoiceField of="readout.speed" />
+      <Assumed>
+        <ChoiceField of="readout.speed" />
+      </Assumed>
       <MethodResult method="readout" />
     </>
   );

@@ -1,16 +1,17 @@
 import type { TraverseFound } from '~/calc/airflow/traverse.ts';
 import type { TraversePoints } from '~/calc/airflow/traversePoints.ts';
 import { TraverseSection } from '~/charts/airflow/TraverseSection.tsx';
+import { depthText } from '~/job/airflow/depths.ts';
 import { chosen } from '~/job/choices.ts';
 import { entered } from '~/job/entered.ts';
 import { unitLabel } from '~/job/format.ts';
+import { ScrollRegion } from '~/parts/ScrollRegion.tsx';
 import { sectionWords as words } from '~/words/en/airflowSection.ts';
-import { amountOf, inUnit, shownUnit } from '../../fields.ts';
+import { amountOf, shownUnit } from '../../fields.ts';
 import { job } from '../../jobStore.ts';
-import { percentFine } from '../flowText.ts';
 import { found } from '../model.ts';
 
-/** The section with its points, the depths to mark on the probe, and how the profile looks once it is read. */
+/** The section with its points to scale, and the depths to mark on the probe. */
 export function Section({ points }: { points: TraversePoints }) {
   const round = chosen(job.value, 'traverse.shape') === 'round';
   const outcome = found.value?.get('traverse');
@@ -19,7 +20,8 @@ export function Section({ points }: { points: TraversePoints }) {
   const across = round ? 'traverse.diameter' : 'traverse.width';
   const down = round ? 'traverse.diameter' : 'traverse.height';
   const [first] = points.lines;
-  const unit = shownUnit(across);
+  const depths = first?.points.map(({ depth }) => depthText(depth, shownUnit(down))) ?? [];
+  const holes = round ? [] : points.lines.map(({ x }) => depthText(x, shownUnit(across)));
   return (
     <figure class="airflow-section">
       <TraverseSection
@@ -35,32 +37,27 @@ export function Section({ points }: { points: TraversePoints }) {
       <figcaption>
         {round ? words.round : words.rectangular} {answer && words.dots}
       </figcaption>
-      <table class="depths">
-        <caption>{words.depths(unitLabel(unit))}</caption>
-        <tbody>
-          <tr>
-            <th scope="row">{words.point}</th>
-            {first?.points.map((_, index) => (
-              <td key={index}>{index + 1}</td>
-            ))}
-          </tr>
-          <tr>
-            <th scope="row">{words.depth}</th>
-            {first?.points.map(({ depth }, index) => (
-              <td key={index}>{inUnit(across, depth, unit)}</td>
-            ))}
-          </tr>
-          {!round && (
-            <tr>
-              <th scope="row">{words.hole}</th>
-              {points.lines.map(({ x }, index) => (
-                <td key={index}>{inUnit(across, x, unit)}</td>
-              ))}
-            </tr>
-          )}
-        </tbody>
-      </table>
-      {answer && <p class="echo">{words.acceptance(percentFine(answer.acceptance.share), answer.acceptance.passes)}</p>}
+      <ScrollRegion label={words.depths}>
+        <table class="depths">
+          <caption>{words.depthsIn(unitLabel(shownUnit(down)))}</caption>
+          <tbody>
+            <Row name={words.point} cells={depths.map((_, index) => String(index + 1))} />
+            <Row name={words.depth} cells={depths} />
+            {holes.length > 0 && <Row name={words.hole} cells={holes} />}
+          </tbody>
+        </table>
+      </ScrollRegion>
     </figure>
+  );
+}
+
+function Row({ name, cells }: { name: string; cells: readonly string[] }) {
+  return (
+    <tr>
+      <th scope="row">{name}</th>
+      {cells.map((cell, index) => (
+        <td key={index}>{cell}</td>
+      ))}
+    </tr>
   );
 }

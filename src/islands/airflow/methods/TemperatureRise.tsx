@@ -1,19 +1,19 @@
 import { chosen } from '~/job/choices.ts';
-import { Caution } from '~/parts/Caution.tsx';
 import { airflowMethods as words } from '~/words/en/airflowMethods.ts';
 import { ChoiceField } from '../../ChoiceField.tsx';
 import { job } from '../../jobStore.ts';
 import { QuantityField } from '../../QuantityField.tsx';
+import { Assumed } from '../Assumed.tsx';
 import { MethodResult } from '../MethodResult.tsx';
 import { Where } from '../Where.tsx';
 
 /** A known heat and the rise that it makes. */
 export function TemperatureRise() {
   const heat = chosen(job.value, 'rise.heat');
+  const caution = heat === 'fuel' ? words.temperatureRise.gasCaution : words.temperatureRise.liveCaution;
   return (
     <>
-      <Where of="temperatureRise" />
-      <Caution>{heat === 'fuel' ? words.temperatureRise.gasCaution : words.temperatureRise.liveCaution}</Caution>
+      <Where of="temperatureRise" cautions={[caution]} />
       <ChoiceField of="rise.heat" />
       {heat === 'fuel' ? <Fuel /> : heat === 'power' ? <QuantityField of="rise.power" /> : <Electric />}
       <div class="field-row">
@@ -21,9 +21,12 @@ export function TemperatureRise() {
         <QuantityField of="rise.leaving" />
       </div>
       <ChoiceField of="rise.probes" />
-      <ChoiceField of="rise.blowerBetween" />
-      {chosen(job.value, 'rise.blowerBetween') === 'yes' && <QuantityField of="rise.blowerPower" />}
       <ChoiceField of="rise.speed" />
+      <Assumed>
+        {(heat === 'single' || heat === 'three') && <QuantityField of="rise.powerFactor" />}
+        <ChoiceField of="rise.blowerBetween" />
+        {chosen(job.value, 'rise.blowerBetween') === 'yes' && <QuantityField of="rise.blowerPower" />}
+      </Assumed>
       <MethodResult method="temperatureRise" />
     </>
   );
@@ -31,13 +34,10 @@ export function TemperatureRise() {
 
 function Electric() {
   return (
-    <>
-      <div class="field-row">
-        <QuantityField of="rise.voltage" />
-        <QuantityField of="rise.current" />
-      </div>
-      <QuantityField of="rise.powerFactor" />
-    </>
+    <div class="field-row">
+      <QuantityField of="rise.voltage" />
+      <QuantityField of="rise.current" />
+    </div>
   );
 }
 

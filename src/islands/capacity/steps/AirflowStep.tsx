@@ -1,17 +1,21 @@
 import { useState } from 'preact/hooks';
 import { airflowMethods } from '~/job/choices.ts';
+import { isFound } from '~/job/measuredTest.ts';
 import { Echo } from '~/parts/Echo.tsx';
+import { href } from '~/parts/href.ts';
 import { Select } from '~/parts/Select.tsx';
 import { choiceWords } from '~/words/en/choices.ts';
 import { echoes } from '~/words/en/echoes.ts';
 import { airflowStep } from '~/words/en/steps.ts';
 import { ChoiceField } from '../../ChoiceField.tsx';
+import { lazy } from '../../lazy.tsx';
 import { QuantityField } from '../../QuantityField.tsx';
 import { perCapacity, percent } from '../../show.ts';
 import { assessment, edit, interpreted, job } from '../../store.ts';
-import { FoundAirflow } from '../FoundAirflow.tsx';
 import { Remarks } from '../Remarks.tsx';
 import { StepFrame } from '../StepFrame.tsx';
+
+const FoundAirflow = lazy(() => import('../FoundAirflow.tsx').then((module) => module.FoundAirflow));
 
 /** Step 3: how much air, how it was found, and at which height. */
 export function AirflowStep() {
@@ -32,20 +36,28 @@ export function AirflowStep() {
         <QuantityField of="airflow.volumeFlow" />
         <QuantityField of="altitude" signed />
       </div>
-      <Select
-        id="choice-airflow.method"
-        ask={ask}
-        options={options}
-        value={method}
-        open={airflowStep.choose}
-        onChoose={choose}
-      />
-      <FoundAirflow />
-      <Taken changing={changing} onChange={() => setChanging(!changing)} />
-      {changing && (
+      {isFound(job.value) ? (
+        <FoundAirflow />
+      ) : (
         <>
-          <ChoiceField of="airflow.place" />
-          <ChoiceField of="airflow.kind" />
+          <Select
+            id="choice-airflow.method"
+            ask={ask}
+            options={options}
+            value={method}
+            open={airflowStep.choose}
+            onChoose={choose}
+          />
+          <Taken changing={changing} onChange={() => setChanging(!changing)} />
+          {changing && (
+            <>
+              <ChoiceField of="airflow.place" />
+              <ChoiceField of="airflow.kind" />
+            </>
+          )}
+          <Echo>
+            {airflowStep.find} <a href={href('/worksheets/airflow/')}>{airflowStep.findWay}</a>
+          </Echo>
         </>
       )}
       <Remarks about="airflow" />
