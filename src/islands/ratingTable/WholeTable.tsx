@@ -1,10 +1,12 @@
 import { useEffect, useMemo } from 'preact/hooks';
 import { usesSheet } from '~/job/usesSheet.ts';
+import { href } from '~/parts/href.ts';
+import { figureWords } from '~/words/en/figures.ts';
 import { tableInUse, tablePaste } from '~/words/en/ratingTable.ts';
 import { more } from '../capacity/rating/more.ts';
-import { edit, job } from '../jobStore.ts';
 import { LateFold } from '../LateFold.tsx';
 import { lazy } from '../lazy.tsx';
+import { edit, expectedHalf, job } from '../store.ts';
 import { Earlier } from './Earlier.tsx';
 import { InUse } from './InUse.tsx';
 import { keepOwn } from './kept.ts';
@@ -37,6 +39,12 @@ export function WholeTable() {
       <LateFold summary={tablePaste.fold} kind="table-fold">
         <TakeIn />
       </LateFold>
+      {expectedHalf.value === null && (
+        // Later it stands among the keys of the step, which come with the expectation.
+        <p class="tools">
+          <a href={href('/worksheets/line-set/')}>{figureWords.longLines}</a>
+        </p>
+      )}
     </>
   );
 }
