@@ -1,9 +1,10 @@
 /** Hands a text to the person as a file, its name ending in the day. */
-export function csvFile(text: string, name: string): void {
-  const url = URL.createObjectURL(new Blob([text], { type: 'text/csv;charset=utf-8' }));
+export function textFile(text: string, name: string, ending: 'csv' | 'json'): void {
+  const type = ending === 'csv' ? 'text/csv' : 'application/json';
+  const url = URL.createObjectURL(new Blob([text], { type: `${type};charset=utf-8` }));
   const link = document.createElement('a');
   link.href = url;
-  link.download = `${name}-${new Date().toISOString().slice(0, 10)}.csv`;
+  link.download = `${name}-${new Date().toISOString().slice(0, 10)}.${ending}`;
   link.click();
   setTimeout(() => URL.revokeObjectURL(url), 1000);
 }

@@ -11,6 +11,9 @@ interface Shelves extends DBSchema {
   tables: { key: string; value: { readonly id: string } };
 }
 
+/** Under which name 'state' holds the id of the job that is open. */
+export const openKey = 'open';
+
 type ShelfName = 'jobs' | 'state' | 'tables';
 export type Shelf = IDBPTransaction<Shelves, ShelfName[], 'readwrite'>;
 

@@ -1,5 +1,5 @@
 /** The jobs kept on this device. Every function answers with a result; storage that is refused is an answer too. */
-import { inOneTransaction, otherVersion, type Shelf, type StorageTrouble } from './database.ts';
+import { inOneTransaction, openKey, otherVersion, type Shelf, type StorageTrouble } from './database.ts';
 import { emptyJob } from './edit.ts';
 import { mergeEdits } from './mergeTables.ts';
 import { newId } from './newId.ts';
@@ -20,7 +20,6 @@ export interface Opened {
   readonly unread: JobRefusal | null;
 }
 
-const openKey = 'open';
 const channelName = 'ton-for-ton';
 
 /** The job that was open here last. Never rejects. */

@@ -5,7 +5,7 @@ import type { TypedTable } from '~/job/types.ts';
 import { tableInUse } from '~/words/en/ratingTable.ts';
 import { edit, job } from '../jobStore.ts';
 import { QuantityField } from '../QuantityField.tsx';
-import { csvFile } from '../saveFile.ts';
+import { textFile } from '../saveFile.ts';
 import { mostRead, ReadRows } from './ReadRows.tsx';
 import { dayOf } from './shown.ts';
 
@@ -29,7 +29,7 @@ export function InUse() {
       {lacksDryBulb(table) && <QuantityField of="rating.enteringDryBulb" hint={tableInUse.dryBulbHint} />}
       {rows.length > 0 && rows.length <= mostRead ? <ReadRows rows={rows} /> : <p class="hint">{tableInUse.none}</p>}
       <p class="tools">
-        <button type="button" class="plain-button" onClick={() => csvFile(sheetCsv(table), tableInUse.file)}>
+        <button type="button" class="plain-button" onClick={() => textFile(sheetCsv(table), tableInUse.file, 'csv')}>
           {tableInUse.csv}
         </button>
         <button

@@ -38,4 +38,9 @@ export const worksheets = [
     name: 'Air chart',
     say: 'The job’s own air on the moist-air (psychrometric) chart, with states and processes of your own.',
   },
+  {
+    path: '/jobs/',
+    name: 'Jobs on this device',
+    say: 'Every job that is kept here: open, copy, delete, save as a file, bring in from one.',
+  },
 ] as const;
