@@ -1,5 +1,7 @@
 /** The jobs of the device: open, copy, delete and put back, out to a file and in again. */
-import { readFile } from 'node:fs/promises';
+import { mkdtemp, readFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { fill, go, keptText, openAll, phone, plain, readings, sheet, stored, useSite } from './support.ts';
@@ -47,7 +49,9 @@ test('all jobs go into a file, and come back from it after they were deleted', a
     page.waitForEvent('download'),
     page.getByRole('button', { name: 'Save all as a file' }).tap(),
   ]);
-  const text = await readFile(await download.path(), 'utf8');
+  const saved = join(await mkdtemp(join(tmpdir(), 'jobs-')), 'jobs.json');
+  await download.saveAs(saved);
+  const text = await readFile(saved, 'utf8');
   await page.getByRole('button', { name: 'Delete 7 Elm Row', exact: true }).tap();
   await page.getByText('No job is kept here yet.').waitFor();
   const bring = (content: string) =>

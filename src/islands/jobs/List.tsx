@@ -1,0 +1,109 @@
+import { useEffect } from 'preact/hooks';
+import { writeJobFile } from '~/job/jobFile.ts';
+import { type KeptJob, lastTyped } from '~/job/jobShelf.ts';
+import { Check } from '~/parts/Echo.tsx';
+import { href } from '~/parts/href.ts';
+import { shelfProblems, jobsPage as words } from '~/words/en/jobs.ts';
+import { textFile } from '../saveFile.ts';
+import { BringIn } from './BringIn.tsx';
+import { copy, deleted, kept, look, nameOf, openHere, putBack, remove, trouble } from './model.ts';
+
+/** The jobs of this device: a line each, what may be done with it, and files of them. */
+export function List() {
+  useEffect(() => void look(), []);
+  const list = kept.value;
+  if (list === null) return <p>{'\u00a0'}</p>;
+  const readable = list.flatMap(({ job }) => job ?? []);
+  return (
+    <>
+      {trouble.value && <Check>{shelfProblems[trouble.value]}</Check>}
+      <div role="status">
+        {deleted.value.map(({ record, name }) => (
+          <p key={record.id} class="tools">
+            <span>{words.deleted(name)}</span>
+            <button type="button" class="plain-button" onClick={() => void putBack(record)}>
+              {words.putBack}
+            </button>
+          </p>
+        ))}
+      </div>
+      {list.length === 0 ? (
+        <p>{words.none}</p>
+      ) : (
+        <ul>
+          {list.map((one) => (
+            <Line key={one.record.id} of={one} />
+          ))}
+        </ul>
+      )}
+      <p class="tools">
+        <a class="action" href={href('/worksheets/capacity/?new')}>
+          {words.start}
+        </a>
+        {readable.length > 0 && (
+          <button
+            type="button"
+            class="plain-button"
+            onClick={() => textFile(writeJobFile(readable), words.fileName, 'json')}
+          >
+            {words.saveAll}
+          </button>
+        )}
+      </p>
+      <BringIn />
+    </>
+  );
+}
+
+function Line({ of: one }: { of: KeptJob }) {
+  const { record, job, isOpen } = one;
+  const name = nameOf(job);
+  return (
+    <li>
+      <h2>{name}</h2>
+      <p class="label quiet">{job ? factsOf(one) : words.unreadSay}</p>
+      <p class="tools">
+        {job && (
+          <>
+            <Key name={words.openName(name)} act={() => void openHere(record.id)}>
+              {words.openKey}
+            </Key>
+            <Key name={words.copyName(name)} act={() => void copy(job)}>
+              {words.copyKey}
+            </Key>
+            <Key name={words.saveName(name)} act={() => textFile(writeJobFile([job]), words.fileName, 'json')}>
+              {words.saveOne}
+            </Key>
+          </>
+        )}
+        <Key name={words.deleteName(name)} act={() => void remove(one)}>
+          {words.deleteKey}
+        </Key>
+      </p>
+      {isOpen && <p class="spoken">{words.open}</p>}
+    </li>
+  );
+}
+
+function Key({ name, act, children }: { name: string; act: () => void; children: string }) {
+  return (
+    <button type="button" class="plain-button" aria-label={name} onClick={act}>
+      {children}
+    </button>
+  );
+}
+
+function factsOf({ job, isOpen }: KeptJob): string {
+  if (!job) return '';
+  const at = lastTyped(job);
+  const day = at && new Date(at).toLocaleDateString('en', { day: 'numeric', month: 'long', year: 'numeric' });
+  return [
+    isOpen && words.open,
+    job.invented && words.invented,
+    job.notes.system?.trim(),
+    day && words.read(day),
+    words.figures(Object.keys(job.entered).length),
+  ]
+    .filter(Boolean)
+    .join(' · ');
+}
