@@ -93,7 +93,7 @@ function othersOf(airflow: AirflowFound | CombinedAirflow) {
       share: at && (at.sensibleHeatRatio ?? coil?.sensibleHeatRatio ?? null),
     };
   });
-  const bands = (byRating ?? []).flatMap((at) => (at?.band ? [at.band] : []));
+  const bands = (byRating ?? []).flatMap((at) => (at?.band && at.band >= leastBand ? [at.band] : []));
   return {
     by: byRating ? ('rating' as const) : ('coil' as const),
     sharesByCoil: byRating?.every((at) => at?.sensible == null) ?? false,
@@ -102,6 +102,9 @@ function othersOf(airflow: AirflowFound | CombinedAirflow) {
     source: first.source,
   };
 }
+
+/** A band that would round to nothing is not spoken of. */
+const leastBand = 0.005;
 
 type Results = ReturnType<typeof resultsOf>;
 type Rows = readonly (AtAirflow | null)[];
