@@ -50,6 +50,25 @@ test('without a table of its own it draws an invented one and leads to where fig
   expect(await page.locator('.line-contour').count()).toBe(1);
 });
 
+// By hand from the four figures that stand around 91 and 62.5 on the drawing: the slopes between them, to the tenth of a thousand that they show.
+test('what one more is worth is the slope between the figures around the place', async () => {
+  const page = await openExplorer();
+  const worth = async (name: string) => {
+    const line = page.locator('.expected-worth tr').filter({ hasText: name });
+    return Number(
+      plain(await line.locator('.number').innerText())
+        .replace('−', '-')
+        .replace(',', ''),
+    );
+  };
+  const [outdoors, wetBulb] = [(91 - 85) / 10, (62.5 - 62) / 5];
+  const [lowCool, lowHot, highCool, highHot] = [32_600, 31_000, 34_700, 32_900];
+  const byOutdoors = ((lowHot - lowCool) * (1 - wetBulb) + (highHot - highCool) * wetBulb) / 10;
+  const byWetBulb = ((highCool - lowCool) * (1 - outdoors) + (highHot - lowHot) * outdoors) / 5;
+  expect(Math.abs((await worth('1 °F warmer outdoors')) - byOutdoors)).toBeLessThanOrEqual(15);
+  expect(Math.abs((await worth('1 °F more wet bulb')) - byWetBulb)).toBeLessThanOrEqual(25);
+});
+
 test('arrow keys move the place, Escape brings the job’s own back, and the job stays as it was', async () => {
   const page = await openExplorer();
   const before = await said(page);

@@ -7,6 +7,7 @@ import {
   cellFields,
   cells,
   choose,
+  desk,
   fill,
   fillCells,
   fillJob,
@@ -182,6 +183,12 @@ test('a file that is no picture gets its sentence', async () => {
     .locator('input[type=file]')
     .setInputFiles({ name: 'table.png', mimeType: 'image/png', buffer: Buffer.from('no picture') });
   await expect.poll(() => rating(page).innerText()).toContain('This file is no picture');
+});
+
+test('with totals alone the answer says why the cooling part of what it should make cannot be said', async () => {
+  const page = await open(sheet, desk);
+  await fillJob(page);
+  await page.getByText('How much of it should be cooling cannot be said: the table has totals only.').waitFor();
 });
 
 test('with the certified capacity alone the share comes as an estimate wherever it stands', async () => {

@@ -28,7 +28,12 @@ export function blocksIn(sheet: Sheet): Layout | null {
     }
     const text = cells.filter((cell) => cell !== '').join(' ');
     words.push(text);
-    if (head && row < head.dataRow && !isLineOf(cells, head)) continue;
+    if (head && row < head.dataRow && !isLineOf(cells, head)) {
+      // Heads of heads have words before them; a number there is that of a row whose figures are all spoilt.
+      if (cells.slice(0, head.first).some((cell) => kindOf(cell) === 'number'))
+        skipped.push({ row, column: head.first });
+      continue;
+    }
     const next = headRowAt(sheet, row, inFigures ? head : null);
     inFigures = false;
     if (next) {

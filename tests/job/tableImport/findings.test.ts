@@ -157,6 +157,11 @@ describe('what cannot be put right by itself is named with its place', () => {
       `${block}\n\nAsk the maker for wetter air.`,
       { code: 'skipped', weight: 'note', spot: { row: 5, column: 0 } },
     ],
+    [
+      'a first row whose figures are all words',
+      block.replace('\n', '\n59 | NaN | NaN | NaN | NaN\n'),
+      { code: 'skipped', weight: 'note', spot: { row: 1, column: 1 } },
+    ],
   ])('%s', (_, text, found) => {
     expect(findings(text)).toMatchObject([found]);
   });
