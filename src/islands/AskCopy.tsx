@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'preact/hooks';
-import { linkNotices } from '~/words/en/jobLink.ts';
 import { demoNotices } from '~/words/en/notices.ts';
+import { linkNotices } from '~/words/en/sendLink.ts';
 import { refused, source } from './jobStore.ts';
 import { startOwn, takeCopy } from './opening.ts';
 

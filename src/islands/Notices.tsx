@@ -1,7 +1,7 @@
 import type { StorageTrouble } from '~/job/storage.ts';
 import { Check } from '~/parts/Echo.tsx';
-import { linkNotices, unreadLinks } from '~/words/en/jobLink.ts';
 import { demoNotices, storageWords } from '~/words/en/notices.ts';
+import { linkNotices, unreadLinks } from '~/words/en/sendLink.ts';
 import { job, source } from './jobStore.ts';
 import { keeping } from './keep.ts';
 import { takeCopy, unread } from './opening.ts';

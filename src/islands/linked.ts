@@ -11,7 +11,7 @@ export async function openLinked(): Promise<boolean> {
   // Another link in the same tab is another job.
   addEventListener('hashchange', () => isLink() && location.reload());
   if (!isLink()) return false;
-  const { decodeJob } = await import('~/job/link.ts');
+  const { decodeJob } = await import('~/job/linkText.ts');
   const found = await decodeJob(location.hash.slice(linkHash.length));
   if (found.ok) show(found.job, 'linked');
   else unread.value = `link.${found.reason}`;

@@ -1,7 +1,7 @@
 /** What a worksheet opens with: the demo, a new job, or the job that this device keeps. */
 import { computed, signal } from '@preact/signals';
 import { emptyJob } from '~/job/edit.ts';
-import type { LinkRefusal } from '~/job/link.ts';
+import type { LinkRefusal } from '~/job/linkText.ts';
 import { newId } from '~/job/newId.ts';
 import type { JobRefusal } from '~/job/schema.ts';
 import type { Job, System } from '~/job/types.ts';

@@ -13,7 +13,7 @@ import { workingAsked } from './model.ts';
 import { verdict } from './sure/verdict.ts';
 
 const Figures = lazy(() => import('./sure/Figures.tsx').then((module) => module.Figures));
-const JobLink = lazy(() => import('./JobLink.tsx').then((module) => module.JobLink));
+const SendLink = lazy(() => import('./SendLink.tsx').then((module) => module.SendLink));
 const WhereToLook = lazy(() => import('./sure/WhereToLook.tsx').then((module) => module.WhereToLook));
 const Working = lazy(() => import('./Working.tsx').then((module) => module.Working));
 
@@ -41,8 +41,8 @@ export function Folds() {
         <Figures />
       </LateFold>
       <WorkingFold />
-      <LateFold summary={results.linkFold} kind="job-link-fold">
-        <JobLink />
+      <LateFold summary={results.linkFold} kind="send-link-fold">
+        <SendLink />
       </LateFold>
     </section>
   );

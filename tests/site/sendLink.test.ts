@@ -2,11 +2,11 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { demoJob } from '../../src/job/demo.ts';
-import { encodeJob } from '../../src/job/link.ts';
+import { encodeJob } from '../../src/job/linkText.ts';
 import { bar, desk, field, fill, fillJob, openAll, phone, readings, sheet, stored, useSite } from './support.ts';
 
 const { open } = useSite();
-const link = (page: Page) => page.locator('#job-link');
+const link = (page: Page) => page.locator('#send-link');
 const sent = { ...demoJob, id: 'sent', invented: true as const };
 
 test('the link of a job shows the same answer to who opens it, and who and where only when asked to', async () => {

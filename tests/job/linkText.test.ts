@@ -5,7 +5,7 @@ import { assess } from '../../src/calc/index.ts';
 import { demoJob } from '../../src/job/demo.ts';
 import { applyEdits, typed } from '../../src/job/edit.ts';
 import { forLink } from '../../src/job/forLink.ts';
-import { decodeJob, encodeJob, linkLimits } from '../../src/job/link.ts';
+import { decodeJob, encodeJob, linkLimits } from '../../src/job/linkText.ts';
 import { toTest } from '../../src/job/toTest.ts';
 import type { Job } from '../../src/job/types.ts';
 

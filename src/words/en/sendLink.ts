@@ -1,7 +1,7 @@
 /** Words of the link that carries a job, on the side of who sends it and of who opens it. */
-import type { LinkRefusal } from '../../job/link.ts';
+import type { LinkRefusal } from '../../job/linkText.ts';
 
-export const jobLink = {
+export const sendLink = {
   lead: 'The figures stand in the link itself, behind the #: browsers send nothing of that to a server. Whoever has the link can read them.',
   named: 'With address and tester’s name',
   field: 'Link to this job',

@@ -1,8 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import { formatNumber } from '~/job/format.ts';
-import { encodeJob } from '~/job/link.ts';
+import { encodeJob } from '~/job/linkText.ts';
 import { Echo } from '~/parts/Echo.tsx';
-import { jobLink as words } from '~/words/en/jobLink.ts';
+import { sendLink as words } from '~/words/en/sendLink.ts';
 import { linkHash } from '../linked.ts';
 import { job } from '../store.ts';
 
@@ -10,7 +10,7 @@ import { job } from '../store.ts';
 const longest = 1900;
 
 /** The job as a link: made anew with every figure, copied by its key, or handed to the phone's own list. */
-export function JobLink() {
+export function SendLink() {
   const [named, setNamed] = useState(false);
   const [url, setUrl] = useState('');
   const [said, say] = useState<string | null>(null);
@@ -36,16 +36,16 @@ export function JobLink() {
   // Whoever closes that list again has decided so.
   const send = () => void navigator.share({ title: words.title, url }).catch(() => {});
   return (
-    <div class="job-link">
+    <div class="send-link">
       <p class="label">{words.lead}</p>
       <label class="choice">
         <input type="checkbox" checked={named} onChange={(event) => setNamed(event.currentTarget.checked)} />
         <span>{words.named}</span>
       </label>
       <div class="field">
-        <label for="job-link">{words.field}</label>
+        <label for="send-link">{words.field}</label>
         <div class="field-box">
-          <input id="job-link" type="text" readOnly value={url} onFocus={(event) => event.currentTarget.select()} />
+          <input id="send-link" type="text" readOnly value={url} onFocus={(event) => event.currentTarget.select()} />
           <button type="button" class="unit-key" onClick={copy}>
             {words.copy}
           </button>
