@@ -2,7 +2,8 @@ import { type GridCell as Cell, columnQuantity, type GridPlace, gridCell, setGri
 import type { AirflowTableKey } from '~/job/airflow/tables.ts';
 import { unitLabel } from '~/job/format.ts';
 import type { QuantityKey, UnitKey } from '~/job/types.ts';
-import { inUnit, leave, shownUnit, touch } from '../fields.ts';
+import { inUnit, shownUnit } from '../fields.ts';
+import { GridInput } from '../GridInput.tsx';
 import { edit, job } from '../jobStore.ts';
 import { whenUntouched } from '../untouched.ts';
 
@@ -26,31 +27,15 @@ export function GridCell({ table, place, name, saidAt, onBlock }: Props) {
   const cell = gridCell(job.value, table, row, column);
   const id = cellId(table, place);
   return (
-    <input
+    <GridInput
       id={id}
-      class="grid-cell"
-      type="text"
-      inputMode="decimal"
-      enterKeyHint="next"
-      autocomplete="off"
-      spellcheck={false}
-      maxLength={200}
-      aria-label={[name, unitLabel(unit)].filter(Boolean).join(', ')}
-      aria-invalid={saidAt ? 'true' : undefined}
-      aria-describedby={saidAt}
+      name={[name, unitLabel(unit)].filter(Boolean).join(', ')}
       value={shown(quantity, cell, unit)}
-      onInput={({ currentTarget }) => {
-        touch(id);
-        if (!edit(setGridCell(job.value, table, place, currentTarget.value, unit)))
-          currentTarget.value = shown(quantity, cell, unit);
-      }}
-      onBlur={leave}
-      onFocus={({ currentTarget }) =>
-        whenUntouched(() => currentTarget.scrollIntoView({ block: 'nearest', inline: 'nearest' }))
-      }
-      onPaste={(event) => {
-        if (onBlock(event.clipboardData?.getData('text/plain') ?? '')) event.preventDefault();
-      }}
+      bad={saidAt !== undefined}
+      saidAt={saidAt}
+      onText={(text) => edit(setGridCell(job.value, table, place, text, unit))}
+      onFocus={(input) => whenUntouched(() => input.scrollIntoView({ block: 'nearest', inline: 'nearest' }))}
+      onBlock={onBlock}
     />
   );
 }

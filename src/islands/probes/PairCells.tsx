@@ -6,7 +6,8 @@ import { Check } from '~/parts/Echo.tsx';
 import { probeWords as words } from '~/words/en/probes.ts';
 import { problemWords } from '~/words/en/problems.ts';
 import { quantityWords } from '~/words/en/quantities.ts';
-import { inUnit, leave, partsOf, shownUnit, touch, typing } from '../fields.ts';
+import { inUnit, partsOf, shownUnit, typing } from '../fields.ts';
+import { GridInput } from '../GridInput.tsx';
 import { edit, job } from '../jobStore.ts';
 import { clock } from '../show.ts';
 
@@ -108,26 +109,14 @@ function Cell({ air, row, column, name, bad }: CellProps) {
   const quantity = grid.quantity(column) as QuantityKey;
   const unit = shownUnit(quantity);
   const id = cellId(air, row, column);
-  const value = shownText(air, row, column, unit);
   return (
-    <input
+    <GridInput
       id={id}
-      class="grid-cell"
-      type="text"
-      inputMode="decimal"
-      enterKeyHint="next"
-      autocomplete="off"
-      spellcheck={false}
-      maxLength={200}
-      aria-label={`${name}, ${unitLabel(unit)}`}
-      aria-invalid={bad ? 'true' : undefined}
-      aria-describedby={bad ? `${id}-check` : undefined}
-      value={value}
-      onInput={({ currentTarget }) => {
-        touch(id);
-        if (!write(air, row, column, currentTarget.value, unit)) currentTarget.value = value;
-      }}
-      onBlur={leave}
+      name={`${name}, ${unitLabel(unit)}`}
+      value={shownText(air, row, column, unit)}
+      bad={bad}
+      saidAt={bad ? `${id}-check` : undefined}
+      onText={(text) => write(air, row, column, text, unit)}
     />
   );
 }

@@ -5,7 +5,8 @@ import { supplyGrid } from '~/job/sure/supplyPoints.ts';
 import { Check, Echo } from '~/parts/Echo.tsx';
 import { probeWords as words } from '~/words/en/probes.ts';
 import { problemWords } from '~/words/en/problems.ts';
-import { inUnit, leave, partsOf, shownUnit, touch, type, typing } from '../../fields.ts';
+import { inUnit, partsOf, shownUnit, type, typing } from '../../fields.ts';
+import { GridInput } from '../../GridInput.tsx';
 import { edit, job } from '../../jobStore.ts';
 import { temperature, temperatureStep } from '../../show.ts';
 import { isMeanUsed, meanOfPoints, points, spreadOfPoints } from '../model.ts';
@@ -43,24 +44,12 @@ function Point({ row }: { row: number }) {
   return (
     <label class="point-cell" for={id}>
       <span>{row + 1}</span>
-      <input
+      <GridInput
         id={id}
-        class="grid-cell"
-        type="text"
-        inputMode="decimal"
-        enterKeyHint="next"
-        autocomplete="off"
-        spellcheck={false}
-        maxLength={200}
-        aria-label={`${words.point(row + 1)}, ${unitLabel(unit)}`}
-        aria-invalid={read.state === 'bad' && typing.value !== id ? 'true' : undefined}
+        name={`${words.point(row + 1)}, ${unitLabel(unit)}`}
         value={value}
-        onInput={({ currentTarget }) => {
-          touch(id);
-          if (!edit(typedCell(job.value, supplyGrid, { row, column }, currentTarget.value, unit)))
-            currentTarget.value = value;
-        }}
-        onBlur={leave}
+        bad={read.state === 'bad' && typing.value !== id}
+        onText={(typed) => edit(typedCell(job.value, supplyGrid, { row, column }, typed, unit))}
       />
     </label>
   );
