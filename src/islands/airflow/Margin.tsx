@@ -1,4 +1,4 @@
-import { sourceLabels } from '~/calc/sourceLabels.ts';
+import { NoteList } from '~/parts/NoteList.tsx';
 import { airflowMargin as words } from '~/words/en/airflowContext.ts';
 import { Block } from './Block.tsx';
 import { isDesk } from './model.ts';
@@ -8,13 +8,7 @@ export function Margin() {
   return (
     <aside class="sheet-margin" aria-label={words.title}>
       <h2>{words.title}</h2>
-      <ol class="notes">
-        {words.notes.map(({ say, source }) => (
-          <li key={source}>
-            {say} <cite>{sourceLabels[source]}</cite>
-          </li>
-        ))}
-      </ol>
+      <NoteList of={words.notes} />
       {!isDesk.value && <Block />}
     </aside>
   );

@@ -1,4 +1,4 @@
-import { Shapes } from '~/charts/Shapes.tsx';
+import { Drawn } from '~/charts/Drawn.tsx';
 import { cellText } from '~/charts/surface/cell.ts';
 import { surfaceQuantities } from '~/charts/surface/reading.ts';
 import { endsText } from '~/charts/surface/scale.ts';
@@ -95,18 +95,7 @@ function OnScale() {
   ].filter((one) => typeof one === 'string');
   return (
     <div class="expected-scale" ref={box}>
-      {drawing && (
-        <svg
-          class="drawing"
-          width={drawing.width}
-          height={drawing.height}
-          viewBox={`0 0 ${drawing.width} ${drawing.height}`}
-          role="img"
-          aria-label={placeWords.value(said.join(', '))}
-        >
-          <Shapes of={drawing} />
-        </svg>
-      )}
+      {drawing && <Drawn of={drawing} name={placeWords.value(said.join(', '))} />}
     </div>
   );
 }

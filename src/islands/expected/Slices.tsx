@@ -1,4 +1,4 @@
-import { Shapes } from '~/charts/Shapes.tsx';
+import { Drawn } from '~/charts/Drawn.tsx';
 import { type Along, sliceDrawing } from '~/charts/surface/slice.ts';
 import { surfaceSay } from '~/words/en/expected.ts';
 import { system } from '../jobStore.ts';
@@ -53,16 +53,7 @@ function Slice({ along, width }: { along: Along; width: number }) {
   return (
     <figure class="expected-slice">
       <figcaption>{title}</figcaption>
-      <svg
-        class="drawing"
-        width={drawing.width}
-        height={drawing.height}
-        viewBox={`0 0 ${drawing.width} ${drawing.height}`}
-        role="img"
-        aria-label={`${nameOf(quantity.value)}. ${title}: ${here}.`}
-      >
-        <Shapes of={drawing} />
-      </svg>
+      <Drawn of={drawing} name={`${nameOf(quantity.value)}. ${title}: ${here}.`} />
     </figure>
   );
 }

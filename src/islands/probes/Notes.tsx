@@ -1,5 +1,5 @@
-import { sourceLabels } from '~/calc/sourceLabels.ts';
 import { Caution } from '~/parts/Caution.tsx';
+import { NoteList } from '~/parts/NoteList.tsx';
 import { probeResults as words } from '~/words/en/probeResults.ts';
 
 /** The margin of a desk's sheet, the end of a phone's: cautions, and what the figures rest on. */
@@ -13,13 +13,7 @@ export function Notes() {
       </section>
       <section>
         <h2>{words.sources}</h2>
-        <ol class="notes">
-          {words.notes.map(({ say, source }) => (
-            <li key={source}>
-              {say} <cite>{sourceLabels[source]}</cite>
-            </li>
-          ))}
-        </ol>
+        <NoteList of={words.notes} />
       </section>
     </aside>
   );

@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'preact/hooks';
+import { Drawn } from '~/charts/Drawn.tsx';
 import { ledgerDrawing } from '~/charts/derating/ledger.ts';
-import { Shapes } from '~/charts/Shapes.tsx';
 import type { Measured } from '~/charts/surface/slice.ts';
 import { derating } from '~/words/en/derating.ts';
 import { changeText, fineText } from '../../fine.ts';
@@ -85,16 +85,7 @@ function Picture() {
   return (
     <div ref={box} class="derating-room">
       {drawing && (
-        <svg
-          class="drawing"
-          width={drawing.width}
-          height={drawing.height}
-          viewBox={`0 0 ${drawing.width} ${drawing.height}`}
-          role="img"
-          aria-label={derating.ledger(`${first.amount} ${unitName()}`, `${last.amount} ${unitName()}`)}
-        >
-          <Shapes of={drawing} />
-        </svg>
+        <Drawn of={drawing} name={derating.ledger(`${first.amount} ${unitName()}`, `${last.amount} ${unitName()}`)} />
       )}
     </div>
   );

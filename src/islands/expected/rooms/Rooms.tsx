@@ -1,5 +1,5 @@
+import { Drawn } from '~/charts/Drawn.tsx';
 import { ledgerDrawing } from '~/charts/derating/ledger.ts';
-import { Shapes } from '~/charts/Shapes.tsx';
 import { aroundDucts } from '~/job/ducts/index.ts';
 import { Caution } from '~/parts/Caution.tsx';
 import { href } from '~/parts/href.ts';
@@ -127,18 +127,7 @@ function Picture({ total, delivered }: { total: number; delivered: number }) {
       : null;
   return (
     <div ref={box} class="derating-room">
-      {drawing && (
-        <svg
-          class="drawing"
-          width={drawing.width}
-          height={drawing.height}
-          viewBox={`0 0 ${drawing.width} ${drawing.height}`}
-          role="img"
-          aria-label={rooms.ledger(fineText(total), fineText(delivered))}
-        >
-          <Shapes of={drawing} />
-        </svg>
-      )}
+      {drawing && <Drawn of={drawing} name={rooms.ledger(fineText(total), fineText(delivered))} />}
     </div>
   );
 }
