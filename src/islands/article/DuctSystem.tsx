@@ -2,6 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { type CurvePoint, DuctCurve } from '~/charts/airflow/DuctCurve.tsx';
 import { unitLabel } from '~/job/format.ts';
 import { displayUnit, fromSi } from '~/job/units.ts';
+import { ScrollRegion } from '~/parts/ScrollRegion.tsx';
 import { Slide } from '~/parts/Slide.tsx';
 import { ductSystemWords as words } from '~/words/en/ductSystem.ts';
 import { system } from '../jobStore.ts';
@@ -102,32 +103,34 @@ function Picture({ change, width }: { change: Change; width: number }) {
         }}
       />
       <p role="status">{said}</p>
-      <table class="ledger">
-        <caption class="spoken">{words.table}</caption>
-        <thead>
-          <tr>
-            <td />
-            <th scope="col" class="number">
-              {words.flow}
-            </th>
-            <th scope="col" class="number">
-              {words.static}
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          <tr>
-            <th scope="row">{words.before}</th>
-            <td class="number">{flowText(before)}</td>
-            <td class="number">{staticText(before)}</td>
-          </tr>
-          <tr>
-            <th scope="row">{words.after}</th>
-            <td class="number">{after ? flowText(after) : words.none}</td>
-            <td class="number">{after ? staticText(after) : words.none}</td>
-          </tr>
-        </tbody>
-      </table>
+      <ScrollRegion label={words.table}>
+        <table class="ledger">
+          <caption class="spoken">{words.table}</caption>
+          <thead>
+            <tr>
+              <td />
+              <th scope="col" class="number">
+                {words.flow}
+              </th>
+              <th scope="col" class="number">
+                {words.static}
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            <tr>
+              <th scope="row">{words.before}</th>
+              <td class="number">{flowText(before)}</td>
+              <td class="number">{staticText(before)}</td>
+            </tr>
+            <tr>
+              <th scope="row">{words.after}</th>
+              <td class="number">{after ? flowText(after) : words.none}</td>
+              <td class="number">{after ? staticText(after) : words.none}</td>
+            </tr>
+          </tbody>
+        </table>
+      </ScrollRegion>
     </>
   );
 }

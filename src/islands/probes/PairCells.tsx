@@ -3,6 +3,7 @@ import { cellOf, rowsOf, typedCell } from '~/job/gridCells.ts';
 import { type PairAir, pairColumns, pairGrid } from '~/job/sure/pairs.ts';
 import type { QuantityKey, UnitKey } from '~/job/types.ts';
 import { Check } from '~/parts/Echo.tsx';
+import { ScrollRegion } from '~/parts/ScrollRegion.tsx';
 import { probeWords as words } from '~/words/en/probes.ts';
 import { problemWords } from '~/words/en/problems.ts';
 import { quantityWords } from '~/words/en/quantities.ts';
@@ -37,49 +38,51 @@ export function PairCells({ air }: { air: PairAir }) {
   );
   return (
     <div class="grid-cells pair-cells">
-      <table>
-        <caption class="spoken">{words.stamped}</caption>
-        <thead>
-          <tr>
-            <td />
-            {places.map((place) => (
-              <th key={place} scope="colgroup" colSpan={2}>
-                {headsOf(air)[place]}
-              </th>
-            ))}
-          </tr>
-          <tr>
-            <th scope="col">{words.time}</th>
-            {columns.map(({ column }) => (
-              <th key={column} scope="col">
-                {words.short[column.replace(/^(entering|leaving)/, '')]} {unitLabel(shownUnit(quantityOf(column)))}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {Array.from({ length: rows }, (_, row) => (
-            <tr key={row}>
-              <th scope="row">{rowHead(air, row)}</th>
-              {columns.map(({ place, column }) => (
-                <td key={column}>
-                  <Cell
-                    air={air}
-                    row={row}
-                    column={column}
-                    name={words.cell(
-                      row + 1,
-                      headsOf(air)[place],
-                      quantityWords[quantityOf(column)].name.toLowerCase(),
-                    )}
-                    bad={bad.some((one) => one.id === cellId(air, row, column))}
-                  />
-                </td>
+      <ScrollRegion label={words.readings[air]}>
+        <table>
+          <caption class="spoken">{words.stamped}</caption>
+          <thead>
+            <tr>
+              <td />
+              {places.map((place) => (
+                <th key={place} scope="colgroup" colSpan={2}>
+                  {headsOf(air)[place]}
+                </th>
               ))}
             </tr>
-          ))}
-        </tbody>
-      </table>
+            <tr>
+              <th scope="col">{words.time}</th>
+              {columns.map(({ column }) => (
+                <th key={column} scope="col">
+                  {words.short[column.replace(/^(entering|leaving)/, '')]} {unitLabel(shownUnit(quantityOf(column)))}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {Array.from({ length: rows }, (_, row) => (
+              <tr key={row}>
+                <th scope="row">{rowHead(air, row)}</th>
+                {columns.map(({ place, column }) => (
+                  <td key={column}>
+                    <Cell
+                      air={air}
+                      row={row}
+                      column={column}
+                      name={words.cell(
+                        row + 1,
+                        headsOf(air)[place],
+                        quantityWords[quantityOf(column)].name.toLowerCase(),
+                      )}
+                      bad={bad.some((one) => one.id === cellId(air, row, column))}
+                    />
+                  </td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </ScrollRegion>
       {bad.map(({ id, row, sentence }) => (
         <Check key={id} id={`${id}-check`}>
           {words.at(row + 1, sentence)}

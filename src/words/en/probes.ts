@@ -45,6 +45,13 @@ export const probeWords = {
   nothingSaid: 'nothing said',
   steadyTaken: 'means taken over',
   since: (time: string) => `running since ${time}`,
+  readings: {
+    return: 'Readings in the return air',
+    supply: 'Readings in the supply air',
+    end: 'Readings at the end',
+    swap: 'Readings of the exchange',
+    steady: 'Readings while waiting',
+  },
   time: 'Time',
   returnProbe: 'Return probe',
   supplyProbe: 'Taped probe',
