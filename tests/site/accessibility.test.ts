@@ -1,46 +1,10 @@
 /** Every page, and the sheet in all its states, by the rules that a machine can check; no page complains to the console. */
-import { AxeBuilder } from '@axe-core/playwright';
-import type { Page } from 'playwright-core';
 import { expect, inject, test } from 'vitest';
+import { faults } from './axe.ts';
 import { pagesUnder } from './builtSite.ts';
 import { desk, field, fillJob, openAll, phone, sheet, step, unfoldAll, useSite } from './support.ts';
 
 const { open, forgive } = useSite();
-
-const rules = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
-
-interface Violation {
-  readonly id: string;
-  readonly nodes: readonly { readonly target: unknown; readonly failureSummary?: string }[];
-}
-
-const named = (violations: readonly Violation[]) =>
-  violations.flatMap(({ id, nodes }) =>
-    nodes.map((one) => `${id} at ${one.target}: ${one.failureSummary?.split('\n')[1]?.trim()}`),
-  );
-
-/** The rules about colours, in another light. The checker stands in the page already. */
-async function inLight(page: Page, light: string): Promise<string[]> {
-  const found = await page.evaluate(async (theme) => {
-    document.documentElement.dataset['theme'] = theme;
-    const { axe } = globalThis as unknown as {
-      axe: { run(what: unknown, how: unknown): Promise<{ violations: Violation[] }> };
-    };
-    const runOnly = ['color-contrast', 'link-in-text-block'];
-    const { violations } = await axe.run(document, { runOnly, resultTypes: ['violations'] });
-    document.documentElement.dataset['theme'] = 'light';
-    return JSON.stringify(violations);
-  }, light);
-  return named(JSON.parse(found)).map((fault) => `${light}: ${fault}`);
-}
-
-/** What is wrong by all rules, and by those about colours in the other lights. */
-async function check(page: Page, state: string, lights: readonly string[] = ['dark', 'sun']): Promise<string[]> {
-  const { violations } = await new AxeBuilder({ page }).withTags(rules).setLegacyMode().analyze();
-  const found = named(violations as readonly Violation[]);
-  for (const light of lights) found.push(...(await inLight(page, light)));
-  return found.map((fault) => `${state}: ${fault}`);
-}
 
 const pages = pagesUnder(inject('dist'));
 /** On a desk the frame differs, and what stands in it hardly does: one page of each kind is enough. */
@@ -51,11 +15,11 @@ const ofEachKind = pages.filter(
 const address = (path: string) => path.replace(/index\.html$/, '');
 
 test.each(pages)('%s is clean on a phone, in every light', async (path) => {
-  expect(await check(await open(address(path)), path)).toEqual([]);
+  expect(await faults(await open(address(path)), path)).toEqual([]);
 });
 
 test.each(ofEachKind)('%s is clean on a desk', async (path) => {
-  expect(await check(await open(address(path), desk), path, [])).toEqual([]);
+  expect(await faults(await open(address(path), desk), path, [])).toEqual([]);
 });
 
 test('the sheet is clean with each of its steps open, empty and typed', async () => {
@@ -64,11 +28,11 @@ test('the sheet is clean with each of its steps open, empty and typed', async ()
   for (const name of ['entering', 'leaving', 'airflow', 'outdoors', 'rating', 'sure']) {
     const head = step(page, name).locator('.step-key');
     if ((await head.getAttribute('aria-expanded')) === 'false') await head.tap();
-    found.push(...(await check(page, `step ${name}`, [])));
+    found.push(...(await faults(page, `step ${name}`, [])));
   }
   await openAll(page);
   await fillJob(page);
-  found.push(...(await check(page, 'a whole job')));
+  found.push(...(await faults(page, 'a whole job')));
   expect(found).toEqual([]);
 });
 
@@ -84,13 +48,13 @@ test('the sheet is clean with everything unfolded, and with checks beside its fi
   await step(page, 'sure').getByRole('radio', { name: 'Yes, type the difference' }).check();
   for (const note of await page.getByRole('button', { name: 'Note', exact: true }).all()) await note.click();
   await unfoldAll(page);
-  const found = await check(page, 'unfolded', []);
+  const found = await faults(page, 'unfolded', []);
   for (const key of ['leaving.dryBulb', 'airflow.volumeFlow', 'nominalCapacity', 'line'])
     await field(page, key).fill('no');
   await page.locator('.cell-fields input').first().fill('no');
   await page.locator('.cell-fields input').first().blur();
   await expect.poll(() => page.locator('.check').count()).toBeGreaterThan(4);
-  found.push(...(await check(page, 'checks')));
+  found.push(...(await faults(page, 'checks')));
   expect(found).toEqual([]);
 });
 
@@ -99,11 +63,11 @@ test('the demo is clean on a phone and on a desk, and so is the question that it
   for (const options of [phone, desk]) {
     const page = await open(`${sheet}?demo`, options);
     await page.locator('.invented').waitFor();
-    found.push(...(await check(page, 'demo')));
+    found.push(...(await faults(page, 'demo')));
     await field(page, 'entering.dryBulb').focus();
     await page.keyboard.press('9');
     await page.locator('dialog[open]').waitFor();
-    found.push(...(await check(page, 'question')));
+    found.push(...(await faults(page, 'question')));
   }
   expect(found).toEqual([]);
 });
@@ -111,9 +75,9 @@ test('the demo is clean on a phone and on a desk, and so is the question that it
 test('the menu and the choices of the frame are clean when they are open', async () => {
   const page = await open('');
   await page.locator('.frame-menu > summary').tap();
-  const found = await check(page, 'menu');
+  const found = await faults(page, 'menu');
   await page.locator('.frame-settings > summary').tap();
-  found.push(...(await check(page, 'choices')));
+  found.push(...(await faults(page, 'choices')));
   expect(found).toEqual([]);
 });
 

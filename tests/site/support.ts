@@ -80,10 +80,12 @@ interface Traced {
 export async function longestTask(
   blank: (options: BrowserContextOptions) => Promise<Visit>,
   path: string,
+  limit: number,
   then: (page: Page) => Promise<unknown> = async () => {},
 ): Promise<number> {
   const longest: number[] = [];
-  for (let load = 0; load < 5; load++) {
+  // The least of five is no more than the limit as soon as one of them is.
+  for (let load = 0; load < 5 && Math.min(...longest) > limit; load++) {
     const { page } = await blank(phone);
     const session = await page.context().newCDPSession(page);
     const events: Traced[] = [];

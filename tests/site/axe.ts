@@ -1,0 +1,42 @@
+/** What a machine can see of a page's accessibility. */
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
+
+const rules = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+
+interface Violation {
+  readonly id: string;
+  readonly nodes: readonly { readonly target: unknown; readonly failureSummary?: string }[];
+}
+
+const named = (violations: readonly Violation[]) =>
+  violations.flatMap(({ id, nodes }) =>
+    nodes.map((one) => `${id} at ${one.target}: ${one.failureSummary?.split('\n')[1]?.trim()}`),
+  );
+
+/** The rules about colours, in another light. The checker stands in the page already. */
+async function inLight(page: Page, light: string): Promise<string[]> {
+  const found = await page.evaluate(async (theme) => {
+    document.documentElement.dataset['theme'] = theme;
+    const { axe } = globalThis as unknown as {
+      axe: { run(what: unknown, how: unknown): Promise<{ violations: Violation[] }> };
+    };
+    const runOnly = ['color-contrast', 'link-in-text-block'];
+    const { violations } = await axe.run(document, { runOnly, resultTypes: ['violations'] });
+    document.documentElement.dataset['theme'] = 'light';
+    return JSON.stringify(violations);
+  }, light);
+  return named(JSON.parse(found)).map((fault) => `${light}: ${fault}`);
+}
+
+/** What is wrong with a page by all rules, and by those about colours in the other lights. */
+export async function faults(
+  page: Page,
+  state: string,
+  lights: readonly string[] = ['dark', 'sun'],
+): Promise<string[]> {
+  const { violations } = await new AxeBuilder({ page }).withTags(rules).setLegacyMode().analyze();
+  const found = named(violations as readonly Violation[]);
+  for (const light of lights) found.push(...(await inLight(page, light)));
+  return found.map((fault) => `${state}: ${fault}`);
+}
