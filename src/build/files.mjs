@@ -20,6 +20,8 @@ const files = {
     'src/parts/{Step,Mark,href}.{ts,tsx}',
     'src/words/en/jobLine.ts',
   ],
+  /** What scrolls by itself, on articles too, which have no fields. */
+  scroll: ['src/parts/ScrollRegion.tsx'],
   /** What any drawing is made of. */
   drawing: ['src/charts/{box,clip,grid,placing,scale,shapes,Shapes}.{ts,tsx}'],
   /** Moist air and the load of a coil. */
@@ -43,6 +45,8 @@ const files = {
     'src/parts/{Field,TextField,Select,Echo,AnswerBar,Choices,Caution}.tsx',
     'src/words/en/{choices,echoes,parts,problems,quantities,sheet,units}.ts',
   ],
+  /** Grids of cells to type into: those of the ways to an airflow and of the probes. */
+  gridCells: ['src/islands/GridInput.tsx', 'src/job/gridCells.ts'],
   /** The lines that a job describes: their own sheet, and every test. */
   linesOfJob: ['src/job/lineSet.ts'],
   /** Lines of refrigerant: their own sheet, and the expectation when there are any. */

@@ -2,7 +2,7 @@
 import { expect, inject, test } from 'vitest';
 import { faults } from './axe.ts';
 import { pagesUnder } from './builtSite.ts';
-import { desk, field, fillJob, openAll, phone, sheet, step, unfoldAll, useSite } from './support.ts';
+import { desk, field, fillJob, go, openAll, phone, sheet, step, unfoldAll, useSite } from './support.ts';
 
 const { open, forgive } = useSite();
 
@@ -14,9 +14,22 @@ const ofEachKind = pages.filter(
 
 const address = (path: string) => path.replace(/index\.html$/, '');
 
-test.each(pages)('%s is clean on a phone, in every light', async (path) => {
-  expect(await faults(await open(address(path)), path)).toEqual([]);
-});
+/** Pages of one kind share a page of the browser, which then has their styles and scripts at hand. */
+const kinds = [...Map.groupBy(pages, (path) => path.split('/')[0] ?? '')];
+
+test.each(kinds)(
+  'every page under %s is clean on a phone, in every light',
+  async (_, paths) => {
+    const page = await open('');
+    const found: string[] = [];
+    for (const path of paths) {
+      await go(page, address(path));
+      found.push(...(await faults(page, path)));
+    }
+    expect(found).toEqual([]);
+  },
+  180_000,
+);
 
 test.each(ofEachKind)('%s is clean on a desk', async (path) => {
   expect(await faults(await open(address(path), desk), path, [])).toEqual([]);
