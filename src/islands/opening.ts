@@ -1,6 +1,6 @@
 /** What a worksheet opens with: the demo, a new job, or the job that this device keeps. */
 import { computed, signal } from '@preact/signals';
-import { emptyJob } from '~/job/edit.ts';
+import { emptyJob, isEmpty } from '~/job/edit.ts';
 import type { LinkRefusal } from '~/job/linkText.ts';
 import { newId } from '~/job/newId.ts';
 import type { JobRefusal } from '~/job/schema.ts';
@@ -58,10 +58,6 @@ export async function open(query: URLSearchParams): Promise<void> {
   // A reload must not start yet another job.
   forgetQuery();
 }
-
-/** A job in which nothing was entered yet serves as a new one. */
-const isEmpty = ({ entered, chosen, tables, notes }: Job) =>
-  [entered, chosen, tables, notes].every((map) => Object.keys(map).length === 0);
 
 async function showDemo(): Promise<void> {
   const { demoJob } = await import('~/job/demo.ts');

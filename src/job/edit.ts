@@ -8,6 +8,10 @@ export function emptyJob(id: string): Job {
   return { version: 1, id, entered: {}, chosen: {}, tables: {}, notes: {} };
 }
 
+/** Whether nothing was entered in a job yet; it then serves as a new one. */
+export const isEmpty = ({ entered, chosen, tables, notes }: Job): boolean =>
+  [entered, chosen, tables, notes].every((map) => Object.keys(map).length === 0);
+
 /** The job after the edits, the later outranking the earlier; the same object when there are none. */
 export function applyEdits(job: Job, edits: readonly Edit[]): Job {
   return edits.reduce(applyEdit, job);

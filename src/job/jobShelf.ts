@@ -1,5 +1,6 @@
 /** All jobs kept on this device: to look over, to open, to take away and put back. Nothing rejects; a refusal is an answer too. */
 import { type Done, inOneTransaction, openKey } from './database.ts';
+import { isEmpty } from './edit.ts';
 import { readJob } from './schema.ts';
 import type { Job } from './types.ts';
 
@@ -34,9 +35,6 @@ export function lastTyped({ entered }: Job): string {
 }
 
 const lastAt = ({ job }: KeptJob) => (job ? lastTyped(job) : '');
-
-const isEmpty = ({ entered, chosen, tables, notes }: Job) =>
-  [entered, chosen, tables, notes].every((map) => Object.keys(map).length === 0);
 
 /** Makes a kept job the open one. */
 export function openKept(id: string): Promise<Done<unknown>> {

@@ -56,7 +56,7 @@ export function List() {
 }
 
 function Line({ of: one }: { of: KeptJob }) {
-  const { record, job, isOpen } = one;
+  const { record, job } = one;
   const name = nameOf(job);
   return (
     <li>
@@ -80,7 +80,6 @@ function Line({ of: one }: { of: KeptJob }) {
           {words.deleteKey}
         </Key>
       </p>
-      {isOpen && <p class="spoken">{words.open}</p>}
     </li>
   );
 }
