@@ -20,7 +20,7 @@ import {
   traversePoints,
 } from '../../../src/calc/index.ts';
 
-/** What every instrument would show of one true flow, kg/s of dry air, and what the methods make of it. */
+/** What every instrument would show of one and the same flow, kg/s of dry air, and what the methods make of it. */
 function everyMethod(flow: number, air: MoistAir): readonly AirflowFound[] {
   const actual = flow * air.specificVolume;
   const standard = flow / standardAirDensity;
