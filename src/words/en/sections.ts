@@ -27,6 +27,7 @@ export type Section = keyof typeof sections;
 
 export const onThisPage = 'On this page';
 export const articles = 'Articles';
+export const neighbours = { name: 'Before and after', before: 'Before this', after: 'After this' };
 
 export const missing = {
   title: 'No such page',
