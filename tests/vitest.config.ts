@@ -13,6 +13,9 @@ export default defineConfig({
     root,
     include: ['tests/{published,calc,job,charts,islands,build}/**/*.test.{ts,tsx}'],
     environment: 'node',
+    // Nothing here leaves anything behind in a module, so files share them: reading the modules anew for each took longer than the tests.
+    isolate: false,
+    maxWorkers: 2,
     testTimeout: 30_000,
   },
 });
