@@ -72,12 +72,12 @@ export function show(next: Job, from: Source): void {
   early = [];
   batch(() => {
     trial.value = [];
-    made.value = applyEdits(next, typed);
+    made.value = next;
     source.value = from;
     refused.value = false;
     loaded.value = true;
+    if (typed.length > 0) edit(...typed);
   });
-  if (typed.length > 0) keep(made.value, typed);
 }
 
 /** What another tab did to the same job: done here, not kept again. */

@@ -1,4 +1,5 @@
 /** Jobs in a file: JSON with the kind of file, its version, and the records. What comes in is hostile until it is read. */
+import { inOrder } from './canonical.ts';
 import { jobVersion, readJob } from './schema.ts';
 import type { Job } from './types.ts';
 
@@ -66,15 +67,4 @@ export function compared(jobs: readonly Job[], kept: readonly Job[]): Incoming {
   };
   const of = (kind: keyof Incoming) => jobs.filter((job) => kindOf(job) === kind);
   return { fresh: of('fresh'), same: of('same'), differing: of('differing') };
-}
-
-/** The same value with the names of its parts in order: a record says the same whatever the order in which it was written. */
-function inOrder(value: unknown): unknown {
-  if (Array.isArray(value)) return value.map(inOrder);
-  if (typeof value !== 'object' || value === null) return value;
-  return Object.fromEntries(
-    Object.entries(value)
-      .sort(([a], [b]) => (a < b ? -1 : 1))
-      .map(([key, part]) => [key, inOrder(part)]),
-  );
 }

@@ -3,6 +3,7 @@
  * address, which browsers never send to a server. What comes in is hostile until it is read.
  */
 import { forLink } from './forLink.ts';
+import { personalNotes } from './notes.ts';
 import { type JobRefusal, jobVersion, readJob } from './schema.ts';
 import type { Job, NoteKey } from './types.ts';
 
@@ -13,13 +14,10 @@ export const linkLimits = { characters: 16_384, inflated: 262_144 } as const;
 export type LinkRefusal = JobRefusal | 'tooLong';
 export type ReadLink = { readonly ok: true; readonly job: Job } | { readonly ok: false; readonly reason: LinkRefusal };
 
-/** Notes that say who and where. */
-const personal: readonly NoteKey[] = ['address', 'tester'];
-
 /** The job as text for a link; `named` takes along who and where. */
 export async function encodeJob(job: Job, named: boolean): Promise<string> {
   const { notes, ...carried } = forLink(job);
-  const kept = Object.entries(notes).filter(([key]) => named || !personal.includes(key as NoteKey));
+  const kept = Object.entries(notes).filter(([key]) => named || !personalNotes.includes(key as NoteKey));
   const json = JSON.stringify({ ...carried, notes: Object.fromEntries(kept) });
   return `${jobVersion}.${toBase64(await piped(new Blob([json]), new CompressionStream('deflate-raw')))}`;
 }

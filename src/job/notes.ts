@@ -43,6 +43,16 @@ export const notes = [
   'line.at',
   'rating.page',
   'rating.typedAt',
+  /** When the figures were locked, ISO 8601, and the code that the sheet had then. */
+  'locked.at',
+  'locked.code',
 ] as const;
 
 export type NoteKey = (typeof notes)[number];
+
+/** Who and where: a link may leave these out. */
+export const personalNotes: readonly NoteKey[] = ['address', 'tester'];
+
+/** Whether a note is no part of what a lock stamps: who and where, what is written around the figures, the stamp itself. */
+export const isOutsideLock = (key: string): boolean =>
+  personalNotes.some((one) => one === key) || /^(report|visit|locked)\./.test(key);

@@ -19,6 +19,8 @@ export const tables = {
   'leaving.readings': readingColumns,
   states: ['key', 'name', 'dryBulb', 'relativeHumidity', 'wetBulb', 'dewPoint', 'humidityRatio'],
   processes: ['key', 'kind', 'from', 'with', 'to', 'endDryBulb', 'airflow', 'secondAirflow'],
+  /** What was changed after the figures were locked, a row a figure: what it was then, what it is now, and when that was done. */
+  'locked.changes': ['slot', 'key', 'row', 'was', 'now', 'at'],
 } as const satisfies Record<string, readonly string[]>;
 
 /** Those of the airflow sheet and of how sure stand with them: no other page carries their columns. */
@@ -38,6 +40,7 @@ export const rowKeys: Readonly<Partial<Record<TableKey, readonly string[]>>> = {
   rating: ['outdoorDryBulb', 'enteringWetBulb', 'block'],
   states: ['key'],
   processes: ['key'],
+  'locked.changes': ['slot', 'key', 'row'],
 };
 
 /** The text of a cell by the name of its column; '' where there is none. */
