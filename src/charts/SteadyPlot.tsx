@@ -43,6 +43,8 @@ export function SteadyPlot({ points, window, since, trend, at, width, words }: S
       : `M${some.map(({ minutes, value }) => `${px(x(minutes))} ${px(y(clamped(value)))}`).join('L')}`;
   const times = ticks(from, 0, width > 500 ? 8 : 5);
   const levels = ticks(-reach, reach, 4);
+  // Steady since before the picture begins: marked at its edge.
+  const mark = since === null ? null : Math.max(from, since);
   const half = (trend ?? 0) / 2;
   const ends = [
     [x(window), y(clamped(-half))],
@@ -80,11 +82,11 @@ export function SteadyPlot({ points, window, since, trend, at, width, words }: S
           <path class="line-end" d={ends.map(([one, other]) => oblique(one, other)).join('')} />
         </g>
       )}
-      {since !== null && (
+      {mark !== null && (
         <g>
-          <path class="line-scale" d={`M${px(x(since))} ${TOP - 8}V${px(y(clamped(valueAt(points, since))))}`} />
-          <circle class="dot" cx={px(x(since))} cy={px(y(clamped(valueAt(points, since))))} r="4" />
-          <text class={x(since) > width / 2 ? 'end clear' : 'clear'} x={px(x(since))} y="16">
+          <path class="line-scale" d={`M${px(x(mark))} ${TOP - 8}V${px(y(clamped(valueAt(points, mark))))}`} />
+          <circle class="dot" cx={px(x(mark))} cy={px(y(clamped(valueAt(points, mark))))} r="4" />
+          <text class={x(mark) > width / 2 ? 'end clear' : 'clear'} x={px(x(mark))} y="16">
             {words.since}
           </text>
         </g>

@@ -7,10 +7,10 @@ import { usesSheet } from './usesSheet.ts';
 
 /**
  * The job as a link carries it: the maker's figures reduced to those that this job reads and the next ones beside them, and a
- * whole table left out where other figures are read. Every figure that the job gives stays the same.
+ * whole table left out where other figures are read, and the trace of a record left out. Every figure that the job gives stays the same.
  */
 export function forLink(job: Job): Job {
-  const { rating, ratingSheet, ratingAirflow, ...tables } = job.tables;
+  const { rating, ratingSheet, ratingAirflow, 'log.trace': _, ...tables } = job.tables;
   return {
     ...job,
     tables: {

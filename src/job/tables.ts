@@ -32,6 +32,7 @@ export const tableLimits = { columns: 60, rows: 600, sheetRows: 1500 } as const;
 export const rowLimits: Readonly<Partial<Record<TableKey, number>>> = {
   states: 8,
   processes: 8,
+  'log.trace': 60,
   ratingSheet: tableLimits.sheetRows,
 };
 

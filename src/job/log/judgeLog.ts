@@ -1,11 +1,10 @@
-/** A record judged: its columns as confirmed, in SI; whether it is steady and since when; a thin trace to draw. */
-import { ratioFrom } from '../../calc/confidence/airAt.ts';
-import { type Log, type LogColumn, type Steadiness, steady } from '../../calc/confidence/steady.ts';
-import { enthalpyAt } from '../../calc/enthalpy.ts';
+/** A record judged: its columns as confirmed, in SI; whether it is steady and since when; what of it is drawn. */
+import { type Log, type Steadiness, steady } from '../../calc/confidence/steady.ts';
 import { CalcError } from '../../calc/errors.ts';
 import type { HumidityMeasure } from '../../calc/sideBySide.ts';
 import { numberOf, type OpenLog } from './openLog.ts';
 import type { LogRole } from './roles.ts';
+import { type TracePoint, thinTrace } from './thinTrace.ts';
 import { overMidnight, timeOf, timeStyleOf } from './times.ts';
 
 /** What a person confirmed of a record, and what the job knows beside it. */
@@ -27,13 +26,6 @@ export interface BadCell {
   readonly role: LogRole;
 }
 
-/** One moment of the trace: s, and the capacity relative to its mean over the last window, less one. */
-export interface TracePoint {
-  readonly time: number;
-  readonly capacity: number | null;
-  readonly readings: Readonly<Partial<Record<LogColumn, number>>>;
-}
-
 export interface JudgedLog {
   readonly steadiness: Steadiness;
   readonly trace: readonly TracePoint[];
@@ -45,7 +37,6 @@ export interface JudgedLog {
 
 export type JudgeRefusal = 'noTime' | 'noFigures' | 'noRows';
 const shownBad = 5;
-const tracePoints = 240;
 
 export function judgeLog(open: OpenLog, said: LogSaid): JudgedLog | JudgeRefusal {
   const timeColumn = said.roles.indexOf('time');
@@ -89,7 +80,7 @@ export function judgeLog(open: OpenLog, said: LogSaid): JudgedLog | JudgeRefusal
 export function judged(log: Log, bad: readonly BadCell[], dated: boolean): JudgedLog | JudgeRefusal {
   try {
     const steadiness = steady(log);
-    return { steadiness, trace: traceOf(log, steadiness), bad, dated };
+    return { steadiness, trace: thinTrace(log, steadiness), bad, dated };
   } catch (error) {
     if (error instanceof CalcError) return 'noRows';
     throw error;
@@ -101,42 +92,4 @@ function inSi(role: LogRole, number: number, { temperatures, humidityAs }: LogSa
   if (isHumidity) return number >= 0 && number <= 100 ? number / 100 : Number.NaN;
   const celsius = temperatures === 'degF' ? (number - 32) / 1.8 : number;
   return celsius > -60 && celsius < 90 ? celsius : Number.NaN;
-}
-
-/** At most some hundred rows, evenly chosen, with the capacity that the four readings come to. */
-function traceOf(log: Log, { window }: Steadiness): readonly TracePoint[] {
-  const names = Object.keys(log.columns) as LogColumn[];
-  const rows = Array.from({ length: log.time.length }, (_, row) => row).filter(
-    (row) => Number.isFinite(log.time[row]) && names.every((name) => Number.isFinite(log.columns[name]?.[row])),
-  );
-  const step = Math.max(1, Math.ceil(rows.length / tracePoints));
-  const kept = rows.filter((_, at) => at % step === 0 || at === rows.length - 1);
-  const drops = kept.map((row) => capacityAt(log, row));
-  const inWindow = kept.flatMap((row, at) => {
-    const drop = drops[at];
-    return (log.time[row] as number) >= window.from && typeof drop === 'number' ? [drop] : [];
-  });
-  const mean = inWindow.reduce((sum, one) => sum + one, 0) / inWindow.length;
-  return kept.map((row, at) => {
-    const drop = drops[at];
-    return {
-      time: log.time[row] as number,
-      capacity: typeof drop === 'number' && mean !== 0 && Number.isFinite(mean) ? drop / mean - 1 : null,
-      readings: Object.fromEntries(names.map((name) => [name, log.columns[name]?.[row] as number])),
-    };
-  });
-}
-
-/** What the coil takes from a kilogram of air, J; `null` without the four readings. */
-function capacityAt({ columns, measure, pressure = 101_325 }: Log, row: number): number | null {
-  const at = (name: LogColumn) => columns[name]?.[row];
-  const [t1, h1, t2, h2] = [
-    at('entering.dryBulb'),
-    at('entering.humidity'),
-    at('leaving.dryBulb'),
-    at('leaving.humidity'),
-  ];
-  if (t1 === undefined || h1 === undefined || t2 === undefined || h2 === undefined) return null;
-  const enthalpy = (t: number, humidity: number) => enthalpyAt(t, ratioFrom(measure, t, humidity, pressure));
-  return enthalpy(t1, h1) - enthalpy(t2, h2);
 }

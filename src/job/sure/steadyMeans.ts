@@ -60,6 +60,12 @@ export function meansEdits(
   return [...fields, ...lists, { slot: 'tables', key: 'steady.batches', to: rows.length === 0 ? undefined : table }];
 }
 
+/** Whether a reading of the job is still the mean of a record. */
+export function isMeanTaken(job: Job): boolean {
+  const humidity = measuredHere(job)[1] ?? 'relativeHumidity';
+  return batched.some((column) => job.entered[fieldOf(column, humidity)]?.origin === 'from sheet');
+}
+
 /** The scatter of the means, as causes of error; none for a reading that was typed anew since. */
 export function scatterOf(job: Job): readonly ErrorSource<TestInput>[] {
   const table = job.tables['steady.batches'];

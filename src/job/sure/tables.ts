@@ -27,6 +27,16 @@ export const sureTables = {
     'leaving.humidity',
     'outdoorDryBulb',
   ],
+  /** The end of a steady record, thinned, SI: a humidity in °C is a wet bulb; `since`, the same in every row, is when it became steady. */
+  'log.trace': [
+    'time',
+    'entering.dryBulb',
+    'entering.humidity',
+    'leaving.dryBulb',
+    'leaving.humidity',
+    'capacity',
+    'since',
+  ],
   supplyPoints: ['dryBulb'],
 } as const;
 

@@ -2,7 +2,9 @@ import { useState } from 'preact/hooks';
 import type { LogColumn, NotSteady } from '~/calc/confidence/steady.ts';
 import { SteadyPlot } from '~/charts/SteadyPlot.tsx';
 import { formatNumber } from '~/job/format.ts';
-import type { JudgedLog, TracePoint } from '~/job/log/judgeLog.ts';
+import type { JudgedLog } from '~/job/log/judgeLog.ts';
+import type { TracePoint } from '~/job/log/thinTrace.ts';
+import { traceEdit } from '~/job/log/trace.ts';
 import { meansEdits } from '~/job/sure/steadyMeans.ts';
 import { Check, Echo } from '~/parts/Echo.tsx';
 import { Ledger, type LedgerLine } from '~/parts/Ledger.tsx';
@@ -199,7 +201,7 @@ function Table({ of: made }: { of: JudgedLog }) {
 }
 
 /** The means of the last window and how far the readings moved in it; one key takes them over. */
-function Means({ of: { steadiness, dated } }: { of: JudgedLog }) {
+function Means({ of: { steadiness, dated, trace } }: { of: JudgedLog }) {
   const columns = (Object.keys(steadiness.means) as LogColumn[]).filter((column) => column !== 'supplyStatic');
   const lines = columns.map((column): LedgerLine => {
     const mean = readingText(column, steadiness.means[column] ?? Number.NaN);
@@ -223,7 +225,12 @@ function Means({ of: { steadiness, dated } }: { of: JudgedLog }) {
           <button
             type="button"
             class={steadiness.isSteady ? 'action' : 'plain-button'}
-            onClick={() => edit(...meansEdits(job.value, steadiness, system.value, { stamp, at }))}
+            onClick={() =>
+              edit(
+                ...meansEdits(job.value, steadiness, system.value, { stamp, at }),
+                traceEdit(trace, steadiness, measure.value),
+              )
+            }
           >
             {steadiness.isSteady ? words.use : words.useUnsteady}
           </button>
