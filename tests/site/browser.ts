@@ -2,7 +2,15 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 
-const names = ['google-chrome', 'google-chrome-stable', 'chromium', 'chromium-browser', 'chrome'];
+/** The shell without a window comes first: it does the same work in two thirds of the time. */
+const names = [
+  'chromium-headless-shell',
+  'google-chrome',
+  'google-chrome-stable',
+  'chromium',
+  'chromium-browser',
+  'chrome',
+];
 const places = [
   '/usr/bin/chromium',
   '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
@@ -22,8 +30,8 @@ function installed(): string | undefined {
 /** On Debian as root the package can be had at once; elsewhere nobody's machine is changed. */
 function installOnDebian(): void {
   if (process.getuid?.() !== 0 || !existsSync('/usr/bin/apt-get')) return;
-  console.log('No browser found: installing the chromium package.');
-  for (const args of [['update'], ['install', '-y', '--no-install-recommends', 'chromium']])
+  console.log('No browser found: installing the package chromium-headless-shell.');
+  for (const args of [['update'], ['install', '-y', '--no-install-recommends', 'chromium-headless-shell']])
     spawnSync('apt-get', args, { stdio: 'ignore', env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' } });
 }
 
