@@ -21,7 +21,7 @@ export const doors = [
     name: 'I teach or learn.',
     say: 'A lesson that asks first and answers after, with every figure worked out.',
     links: [{ path: '/classroom/', label: 'Open the classroom', main: false }],
-    more: { path: '/reference/', label: 'How to read our drawings' },
+    more: { path: '/reference/drawings/', label: 'How to read our drawings' },
   },
   {
     name: 'I was given a report.',
