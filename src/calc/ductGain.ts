@@ -63,6 +63,9 @@ export function ductGain(ducts: Ducts, t?: Trace): DuctGain {
   within('dryAirFlow', dryAirFlow, limits.dryAirFlow);
   within('total', total, limits.capacity);
   within('regain', regain, ranges.share);
+  within('supplyDryBulb', supplyDryBulb, limits.dryBulb);
+  within('room.dryBulb', room.dryBulb, limits.dryBulb);
+  within('room.enthalpy', room.enthalpy, limits.enthalpy);
   const supplyLeft = leftOf('supply', supply, dryAirFlow, t);
   const returnLeft = leftOf('return', back, dryAirFlow, t);
   const tight = { supply: 1 - supply.leakage, return: 1 - back.leakage };
@@ -103,6 +106,7 @@ function leftOf(side: 'supply' | 'return', run: DuctRun, dryAirFlow: number, t?:
   within(`${side}.resistance`, run.resistance, ranges.resistance);
   within(`${side}.leakage`, run.leakage, ranges.share);
   within(`${side}.around.dryBulb`, run.around.dryBulb, limits.dryBulb);
+  within(`${side}.around.enthalpy`, run.around.enthalpy, limits.enthalpy);
   const left = Math.exp(-run.area / (dryAirFlow * heatDryAir * run.resistance));
   t?.({
     id: `ductGain.${side}`,

@@ -133,6 +133,7 @@ describe('conformance', () => {
     expect(codeOf(() => conformance({ value: 1, u: 1 }, {}))).toBe('missing');
     expect(codeOf(() => conformance({ value: 1, u: 1 }, { lower: 2, upper: 1 }))).toBe('notAscending');
     expect(codeOf(() => conformance({ value: 1, u: 0 }, { lower: 2 }))).toBe('outOfRange');
+    expect(codeOf(() => conformance({ value: 1, u: 1, degreesOfFreedom: -1e300 }, { lower: 2 }))).toBe('outOfRange');
   });
 });
 

@@ -66,6 +66,9 @@ test.each([
   [{ regain: 2 }, 'outOfRange'],
   [{ supply: { ...run, leakage: -0.1 } }, 'outOfRange'],
   [{ return: { ...run, resistance: 0 } }, 'outOfRange'],
+  [{ supplyDryBulb: Number.NaN }, 'notFinite'],
+  [{ room: { dryBulb: 24, enthalpy: Number.POSITIVE_INFINITY } }, 'notFinite'],
+  [{ supply: { ...run, around: { dryBulb: 50, enthalpy: 1e300 } } }, 'outOfRange'],
 ])('refuses %o', (change, code) => {
   expect(codeOf(() => ductGain({ ...ducts, ...change }))).toBe(code);
 });

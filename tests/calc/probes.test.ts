@@ -92,6 +92,16 @@ describe('two clocks', () => {
     expect(found?.correlation).toBeGreaterThan(0.99);
   });
 
+  test('leaves out what is no number', () => {
+    const time = [0, 10, 20];
+    const first: ProbeLog = { time, dryBulb: [24, Number.NaN, 24], humidity: [0.5, 0.5, Number.NEGATIVE_INFINITY] };
+    const second: ProbeLog = { time, dryBulb: [25, 25, 25], humidity: [0.5, 0.5, 0.5] };
+    expect(pairLogs(first, second, { shift: 0, apart: 1 })).toEqual([
+      { time: 0, entering: { dryBulb: 24, humidity: 0.5 }, leaving: { dryBulb: 25, humidity: 0.5 } },
+      { time: 20, entering: { dryBulb: 24, humidity: null }, leaving: { dryBulb: 25, humidity: 0.5 } },
+    ]);
+  });
+
   test('cannot be told from air that stands still', () => {
     const still = (seed: number): ProbeLog => {
       const { normal } = random(seed);

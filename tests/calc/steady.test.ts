@@ -145,6 +145,15 @@ describe('a record that is not clean', () => {
     expect(found.isSteady).toBe(true);
   });
 
+  test('what no air has is left out and counted, and does not hide a trend', () => {
+    const drifting = record({ drift: 12 }).log();
+    const drenched = (drifting.columns['leaving.humidity'] as readonly number[]).map((h, i) => (i === 40 ? 1.02 : h));
+    const found = steady({ ...drifting, columns: { ...drifting.columns, 'leaving.humidity': drenched } });
+    expect(found.counts.unreadable).toBe(1);
+    expect(found.notSteady.map(({ code }) => code)).toContain('trend');
+    expect(codeOf(() => steady({ ...drifting, startedAt: Number.NEGATIVE_INFINITY }))).toBe('notFinite');
+  });
+
   test('too short and too thin are said, and no row at all is refused', () => {
     const short = rearranged(all.slice(-30)).time.map((t) => t);
     expect(codes({ ...rearranged(all.slice(-30)), time: short })).toEqual([['tooShort', null]]);

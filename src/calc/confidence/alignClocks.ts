@@ -102,11 +102,15 @@ export function pairLogs(
   return first.time.flatMap((time, i): ProbePair[] => {
     const distance = (at: number) => Math.abs((second.time[at] as number) + shift - time);
     while (j + 1 < second.time.length && distance(j + 1) <= distance(j)) j++;
-    if (second.time.length === 0 || distance(j) > apart) return [];
-    return [{ time, entering: readingAt(first, i), leaving: readingAt(second, j) }];
+    if (second.time.length === 0 || !(distance(j) <= apart)) return [];
+    const [entering, leaving] = [readingAt(first, i), readingAt(second, j)];
+    return entering && leaving ? [{ time, entering, leaving }] : [];
   });
 }
 
-function readingAt({ dryBulb, humidity }: ProbeLog, i: number): ProbeReading {
-  return { dryBulb: dryBulb[i] as number, humidity: humidity[i] ?? null };
+/** `null` where the temperature is no number; the humidity of a row is then not missed. */
+function readingAt(log: ProbeLog, i: number): ProbeReading | null {
+  const [dryBulb, humidity] = [log.dryBulb[i], log.humidity[i]];
+  if (!Number.isFinite(dryBulb)) return null;
+  return { dryBulb: dryBulb as number, humidity: Number.isFinite(humidity) ? (humidity as number) : null };
 }

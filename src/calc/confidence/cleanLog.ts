@@ -1,11 +1,14 @@
+import { standardPressureAtSeaLevel } from '../constants.ts';
 import { CalcError } from '../errors.ts';
+import { limits } from '../limits.ts';
+import { ratioFrom } from './airAt.ts';
 import type { Log, LogColumn } from './steady.ts';
 
 /** What became of the rows of a record. */
 export interface LogCounts {
   readonly rows: number;
   readonly used: number;
-  /** No number where one is needed. */
+  /** No number where one is needed, or one that no air and no clock has. */
   readonly unreadable: number;
   /** The same time again. */
   readonly repeated: number;
@@ -26,7 +29,8 @@ export interface CleanLog {
 }
 
 /** The rows of a record that can be used, times rising. */
-export function cleanLog({ time, columns }: Log, gap: number): CleanLog {
+export function cleanLog(log: Log, gap: number): CleanLog {
+  const { time, columns } = log;
   const names = (Object.keys(columns) as LogColumn[]).filter((name) => columns[name] !== undefined);
   for (const name of names) {
     const { length } = columns[name] as readonly number[];
@@ -37,10 +41,11 @@ export function cleanLog({ time, columns }: Log, gap: number): CleanLog {
   let backwards = 0;
   let gaps = 0;
   let latest = -Infinity;
+  const isReading = readable(log);
   const kept: number[] = [];
   for (let i = 0; i < time.length; i++) {
     const at = time[i] as number;
-    if (!Number.isFinite(at) || names.some((name) => !Number.isFinite((columns[name] as readonly number[])[i]))) {
+    if (!isReading(i)) {
       unreadable++;
       continue;
     }
@@ -65,6 +70,38 @@ export function cleanLog({ time, columns }: Log, gap: number): CleanLog {
       return longest;
     },
   };
+}
+
+/** s either side of 1970: further off sums of times lose their seconds. */
+export const clockRange = [-1e11, 1e11] as const;
+/** Pa. */
+const statics = [-1e5, 1e5] as const;
+
+/** Whether a row is a time and readings that air can have. A probe that got wet may show more than saturation: no air has that. */
+function readable({ time, columns, measure, pressure = standardPressureAtSeaLevel }: Log): (i: number) => boolean {
+  const humidity = limits[measure];
+  const ranges: Readonly<Record<LogColumn, readonly [number, number]>> = {
+    'entering.dryBulb': limits.dryBulb,
+    'entering.humidity': humidity,
+    'leaving.dryBulb': limits.dryBulb,
+    'leaving.humidity': humidity,
+    outdoorDryBulb: limits.dryBulb,
+    supplyStatic: statics,
+  };
+  const named = Object.entries(columns) as [LogColumn, readonly number[] | undefined][];
+  const checks = named.flatMap(([name, values]) => (values ? [{ values, range: ranges[name] }] : []));
+  const sides = (['entering', 'leaving'] as const).flatMap((side) => {
+    const [dryBulb, wet] = [columns[`${side}.dryBulb`], columns[`${side}.humidity`]];
+    return dryBulb && wet ? [{ dryBulb, wet }] : [];
+  });
+  const isWithin = (value: number | undefined, [low, high]: readonly [number, number]) =>
+    value !== undefined && value >= low && value <= high;
+  return (i) =>
+    isWithin(time[i], clockRange) &&
+    checks.every(({ values, range }) => isWithin(values[i], range)) &&
+    sides.every(({ dryBulb, wet }) =>
+      Number.isFinite(ratioFrom(measure, dryBulb[i] as number, wet[i] as number, pressure)),
+    );
 }
 
 /** The first row at or after a time, by halving. */

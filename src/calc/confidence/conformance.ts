@@ -20,12 +20,14 @@ export interface Conformance {
   readonly rejectAbove: number | null;
 }
 
-const finite = [-Number.MAX_VALUE, Number.MAX_VALUE] as const;
+/** Wide enough for anything, and no guard band leaves the numbers of a computer. */
+const freedomRange = [0.1, Number.MAX_VALUE] as const;
+const finite = [-1e100, 1e100] as const;
 
 /**
  * Whether a measured value keeps to a lower limit, an upper one, or both (JCGM 106:2012, 7.3 and 8.3): the chance that it
  * does, and guard bands of k·u with k one-sided at `confidence`. Throws a `CalcError` without a limit, for limits that are not
- * in order, and for an uncertainty that is not above nothing.
+ * in order, and for an uncertainty or degrees of freedom that are not above nothing.
  */
 export function conformance(
   { value, u, degreesOfFreedom = null }: Measured,
@@ -33,8 +35,9 @@ export function conformance(
 ): Conformance {
   const { lower, upper, confidence = usualConfidence } = limits;
   within('value', value, finite);
-  within('u', u, [Number.MIN_VALUE, Number.MAX_VALUE]);
+  within('u', u, [1e-100, finite[1]]);
   within('confidence', confidence, confidenceRange);
+  if (degreesOfFreedom !== null) within('degreesOfFreedom', degreesOfFreedom, freedomRange);
   for (const limit of [lower, upper]) if (limit !== undefined) within('limit', limit, finite);
   if (lower === undefined && upper === undefined) throw new CalcError('missing', 'limits', 0, 1, 2);
   if (lower !== undefined && upper !== undefined && lower >= upper) {

@@ -6,7 +6,7 @@ import type { HumidityMeasure } from '../sideBySide.ts';
 import type { ErrorSource, TestInput } from '../types.ts';
 import { ratioFrom } from './airAt.ts';
 import { batchCount, batchMeans, meanOf } from './batches.ts';
-import { type CleanLog, cleanLog, type LogCounts } from './cleanLog.ts';
+import { type CleanLog, cleanLog, clockRange, type LogCounts } from './cleanLog.ts';
 import { rollingSpread, rollingTrend } from './rolling.ts';
 import { type SteadyRule, steadyRule } from './steadyRule.ts';
 
@@ -68,6 +68,7 @@ export interface Steadiness {
 export function steady(log: Log, rule: SteadyRule = steadyRule): Steadiness {
   const pressure = log.pressure ?? standardPressureAtSeaLevel;
   within('pressure', pressure, limits.pressure);
+  for (const moment of begunAt(log)) within('startedAt', moment, clockRange);
   const clean = cleanLog(log, rule.gap);
   const { time, columns } = clean;
   const last = time.length - 1;
@@ -128,9 +129,11 @@ function windowFaults(clean: CleanLog, i: number, notBefore: number | null, rule
   ];
 }
 
+const begunAt = ({ startedAt, changes = [] }: Log) => [...(startedAt === null ? [] : [startedAt]), ...changes];
+
 /** The wait begins at full stage and full airflow, and anew at every change. */
-function settledFrom({ startedAt, changes = [] }: Log, rule: SteadyRule): number | null {
-  const begun = [...(startedAt === null ? [] : [startedAt]), ...changes];
+function settledFrom(log: Log, rule: SteadyRule): number | null {
+  const begun = begunAt(log);
   return begun.length === 0 ? null : Math.max(...begun) + rule.settle;
 }
 
