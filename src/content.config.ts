@@ -9,6 +9,10 @@ const articles = defineCollection({
     title: z.string(),
     summary: z.string(),
     order: z.number().int().positive(),
+    /** For the field: they stand on a pocket card, which holds no more. */
+    steps: z.array(z.string().max(110)).min(3).max(9).optional(),
+    /** Path of the worksheet that does what the article says. */
+    worksheet: z.string().startsWith('/worksheets/').endsWith('/').optional(),
   }),
 });
 

@@ -11,7 +11,7 @@ export default defineConfig({
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   test: {
     root,
-    include: ['tests/{published,calc,job,charts,islands,build}/**/*.test.{ts,tsx}'],
+    include: ['tests/{published,calc,job,charts,islands,components,build}/**/*.test.{ts,tsx}'],
     environment: 'node',
     // Nothing here leaves anything behind in a module, so files share them: reading the modules anew for each took longer than the tests.
     isolate: false,

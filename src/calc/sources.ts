@@ -4,6 +4,7 @@
  * it, worked out from a read equation, recalled, or a habit of the trade for which no source is claimed.
  */
 import { airflowWorks } from './airflow/works.ts';
+import { articleWorks } from './articleWorks.ts';
 import { confidenceWorks } from './confidence/works.ts';
 import { type SourceKey, sourceLabels } from './sourceLabels.ts';
 
@@ -209,7 +210,13 @@ const works = {
   },
 } as const satisfies Record<SourceKey, Omit<Source, 'label'>>;
 
+/** What an article may name: a source of the calculations, or one of the articles' own. */
+export type AnySourceKey = SourceKey | keyof typeof articleWorks;
+
 /** Every source with its label, citation and mark. */
-export const sources = Object.fromEntries(
-  Object.entries(works).map(([key, work]) => [key, { label: sourceLabels[key as SourceKey], ...work }]),
-) as Readonly<Record<SourceKey, Source>>;
+export const sources = {
+  ...Object.fromEntries(
+    Object.entries(works).map(([key, work]) => [key, { label: sourceLabels[key as SourceKey], ...work }]),
+  ),
+  ...articleWorks,
+} as Readonly<Record<AnySourceKey, Source>>;
