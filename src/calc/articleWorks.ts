@@ -5,7 +5,7 @@ export const articleWorks = {
   laboratoryMethod: {
     label: '10 CFR 430, appendix M1',
     citation:
-      '10 CFR 430 subpart B appendix M1: 30 minutes of running in equilibrium and 30 of readings (3.3), at least nine dry-bulb sensors over the plane (2.5.5) that differ by 1.5 °F at most behind the coil (3.1.8), relative humidity to 0.7 % (2.5.6), two methods that agree within 6 % (3.1), no correction for drift.',
+      '10 CFR 430 subpart B appendix M1: 30 minutes of running in equilibrium and 30 of readings (3.3), at least nine dry-bulb sensors over the plane (2.5.5) that differ by 1.5 °F at most behind the coil (3.1.8), relative humidity to 0.7 % (2.5.6), two methods that agree within 6 % (3.1), 400 scfm for 12,000 Btu/h where no airflow is certified (3.1.4.1.1), no correction for drift.',
     known: 'read',
   },
   austinSystems: {

@@ -1,7 +1,6 @@
 /** What mistakes with the probes and with the formula cost. */
 import { leakPrices } from '~/calc/confidence/leaks.ts';
 import {
-  assess,
   btuPerHour,
   cubicFootPerMinute,
   dryAirFlow,
@@ -10,7 +9,7 @@ import {
   standardPressure,
   type Test,
 } from '~/calc/index.ts';
-import { aloft, answerOf, type Cost, cooling, example, loadOf, off, share } from './example.ts';
+import { aloft, type Cost, cooling, example, loadOf, off, share, states } from './example.ts';
 
 type Side = 'entering' | 'leaving';
 
@@ -24,10 +23,6 @@ const moister = (side: Side, points: number) => (test: Test) => ({
 });
 const atSeaLevel = (test: Test): Test => ({ ...test, altitude: null });
 
-const states = (test: Test) => {
-  const { entering, leaving } = assess(test);
-  return { entering: answerOf(entering), leaving: answerOf(leaving) };
-};
 const { entering, leaving } = states(example);
 
 /** Return air that a hot duct warms by so many °F behind the probe: the coil takes in more than was read. */

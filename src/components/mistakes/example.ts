@@ -82,6 +82,18 @@ export function answerOf<T>(outcome: Outcome<T>): T {
 export const loadOf = (test: Test): CoilLoad => answerOf(assess(test).measured);
 export const ratioOf = (test: Test) => answerOf(assess(test).ratio);
 export const expectedOf = (test: Test) => answerOf(assess(test).expected);
+export const verdictOf = (test: Test) => answerOf(assess(test).verdict);
+export const states = (test: Test) => {
+  const { entering, leaving } = assess(test);
+  return { entering: answerOf(entering), leaving: answerOf(leaving) };
+};
+
+const alike = { dryBulb: 0, humidity: 0, scatter: null } as const;
+/** The example with its probes checked side by side in both airs, which found no difference. */
+export const checkedExample: Test = {
+  ...example,
+  sideBySide: { returnAir: alike, supplyAir: alike, reference: 'neither', drift: null, shared: null },
+};
 
 type Change = (test: Test) => Test;
 
