@@ -29,6 +29,7 @@ export const mistakeWords = {
   low: 'low',
   to: ' to ',
   noVerdict: 'no verdict',
+  depends: 'depends on the case',
 } as const;
 
 export const sourcesHeading = 'Sources';
