@@ -40,7 +40,7 @@ const files = {
   ],
   /** Every worksheet of steps: its fields, the frame of a step, the bar. */
   steps: [
-    'src/islands/{fields,early,travel,startSheet,sheetSteps,SheetStep,SheetBar,OpenAll}.{ts,tsx}',
+    'src/islands/{fields,early,travel,startSheet,sheetParts,sheetSteps,SheetStep,SheetBar,OpenAll}.{ts,tsx}',
     'src/islands/{QuantityField,ChoiceField,NoteField}.tsx',
     'src/parts/{Field,TextField,Select,Echo,AnswerBar,Choices,Caution}.tsx',
     'src/words/en/{choices,echoes,parts,problems,quantities,sheet,units}.ts',

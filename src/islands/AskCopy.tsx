@@ -2,7 +2,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import { demoNotices } from '~/words/en/notices.ts';
 import { linkNotices } from '~/words/en/sendLink.ts';
 import { refused, source } from './jobStore.ts';
-import { startOwn, takeCopy } from './opening.ts';
+import { startOwn, takeCopy } from './ownJob.ts';
 
 /** The demo and the job of a link are read-only: whoever types in them is asked what they would like instead. */
 export function AskCopy() {

@@ -1,10 +1,13 @@
 import type { StorageTrouble } from '~/job/storage.ts';
 import { Check } from '~/parts/Echo.tsx';
-import { demoNotices, storageWords } from '~/words/en/notices.ts';
+import { demoNotices, storageKeys, storageWords } from '~/words/en/notices.ts';
 import { linkNotices, unreadLinks } from '~/words/en/sendLink.ts';
 import { job, source } from './jobStore.ts';
 import { keeping } from './keep.ts';
-import { takeCopy, unread } from './opening.ts';
+import { stale, unread } from './opening.ts';
+import { takeCopy } from './ownJob.ts';
+import { ReadAgain } from './ReadAgain.tsx';
+import { saveThisJob } from './saveJob.ts';
 
 /** What has to be known before the first field: that figures are invented, or that nothing can be kept. */
 export function Notices() {
@@ -13,7 +16,7 @@ export function Notices() {
   const broken = unread.value && { ...storageWords, ...unreadLinks }[unread.value];
   const invented = job.value.invented === true;
   const linked = source.value === 'linked';
-  if (!trouble && !invented && !broken && !linked) return null;
+  if (!trouble && !invented && !broken && !linked && !stale.value) return null;
   return (
     <div class="notices">
       {invented && <p class="invented">{source.value === 'demo' ? demoNotices.banner : demoNotices.copyBanner}</p>}
@@ -29,7 +32,17 @@ export function Notices() {
         </>
       )}
       {broken && <Check>{broken}</Check>}
-      {trouble && <Check>{trouble}</Check>}
+      {trouble && (
+        <>
+          <Check>{trouble}</Check>
+          <p class="tools">
+            <button type="button" class="plain-button" onClick={() => void saveThisJob()}>
+              {storageKeys.save}
+            </button>
+          </p>
+        </>
+      )}
+      <ReadAgain />
     </div>
   );
 }

@@ -5,6 +5,7 @@ import { Field } from '~/parts/Field.tsx';
 import { quantityWords } from '~/words/en/quantities.ts';
 import { typeInOther } from '~/words/en/units.ts';
 import { echoOf, flipUnit, leave, otherUnit, problemOf, shownText, shownUnit, type } from './fields.ts';
+import { sheetParts } from './sheetParts.ts';
 
 interface Props {
   readonly of: QuantityKey;
@@ -25,6 +26,7 @@ export function QuantityField({ of: key, name, hint, signed = false, quiet = fal
   const words = quantityWords[key];
   const echo = quiet ? null : echoOf(key);
   const label = name ?? words.name;
+  const late = sheetParts.value;
   return (
     <Field
       id={`field-${key}`}
@@ -41,6 +43,7 @@ export function QuantityField({ of: key, name, hint, signed = false, quiet = fal
       onUnit={other === unit ? undefined : () => flipUnit(key)}
     >
       {echo && <Echo>{echo}</Echo>}
+      {late && <late.Was of={key} />}
     </Field>
   );
 }

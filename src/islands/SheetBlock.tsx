@@ -1,3 +1,4 @@
+import { changesAfterLock, lockedOf } from '~/job/lockList.ts';
 import { TitleBlock } from '~/parts/TitleBlock.tsx';
 import { choiceWords } from '~/words/en/choices.ts';
 import { titleBlock } from '~/words/en/results.ts';
@@ -14,6 +15,7 @@ export function SheetBlock({ sheet, method }: { sheet: string; method: string })
   const size = test.nominalCapacity === null ? undefined : sizeText(test.nominalCapacity);
   const at = entered['leaving.dryBulb']?.at ?? entered['entering.dryBulb']?.at;
   const invented = job.value.invented === true;
+  const lock = lockedOf(job.value);
   return (
     <TitleBlock
       rows={[
@@ -33,9 +35,13 @@ export function SheetBlock({ sheet, method }: { sheet: string; method: string })
         { name: titleBlock.by, value: notes.tester?.trim() || titleBlock.none },
         {
           name: titleBlock.state,
-          value: source.value === 'demo' || invented ? titleBlock.demo : titleBlock.open(assumed.length),
+          value: lock
+            ? titleBlock.locked(clock(lock.at), changesAfterLock(job.value).length)
+            : source.value === 'demo' || invented
+              ? titleBlock.demo
+              : titleBlock.open(assumed.length),
         },
-        { name: titleBlock.method, value: method },
+        lock ? { name: titleBlock.code, value: lock.code, strong: true } : { name: titleBlock.method, value: method },
       ]}
     />
   );

@@ -1,5 +1,8 @@
-/** What a page fetches once it stands: the store of this device, and the job that its address may carry. */
-export { keepJob, mergeEdits, onEdits, openJob, saveEdits } from '../job/storage.ts';
-export { openLinked } from './linked.ts';
-
+/** What a page fetches once it stands: the store of this device, the job of its address, and what follows every edit. */
+import { followSteps } from './undo/steps.ts';
 import './lockedChanges.ts';
+
+export { mergeEdits, onEdits, saveEdits } from '../job/storage.ts';
+export { openHere } from './ownJob.ts';
+
+followSteps();

@@ -58,9 +58,9 @@ export function noteResult(result: Saved, job: Job): void {
   keeping.value = result.saved ? 'kept' : result.trouble;
 }
 
-function leaveName({ notes }: Job): void {
+function leaveName({ id, notes }: Job): void {
   try {
-    localStorage.setItem('ton-for-ton.open', notes.address?.trim() ?? '');
+    localStorage.setItem('ton-for-ton.open', `${id} ${notes.address?.trim() ?? ''}`);
   } catch {
     // Then the home page offers a new job only.
   }

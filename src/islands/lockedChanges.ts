@@ -1,6 +1,6 @@
 /** Lists in a locked job what is changed in it. It comes with the store of the device, without which no locked job is on a page. */
 import { effect } from '@preact/signals';
-import { listChanges } from '~/job/lock.ts';
+import { listChanges } from '~/job/lockList.ts';
 import { edit, lastEdit } from './jobStore.ts';
 
 effect(() => {

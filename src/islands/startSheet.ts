@@ -4,7 +4,10 @@ import { follow, open } from './opening.ts';
 import type { SheetSteps } from './sheetSteps.ts';
 
 /** Runs once after hydration; `opened` once the job is there. Returns what is to be undone when the page goes. */
-export function startSheet({ isDesk }: Pick<SheetSteps<string>, 'isDesk'>, opened?: () => void): () => void {
+export function startSheet<Step extends string>(sheet: SheetSteps<Step>, opened?: () => void): () => void {
+  const { isDesk, openStep } = sheet;
+  const at = openStep.value;
+  let end = () => {};
   const wide = matchMedia('(min-width: 68.75em)');
   // Paper is narrower than the screen that it is printed from: what is printed stays as it was seen.
   const width = () => {
@@ -14,8 +17,16 @@ export function startSheet({ isDesk }: Pick<SheetSteps<string>, 'isDesk'>, opene
   width();
   wide.addEventListener('change', width);
   const unfollow = follow();
-  void open(new URLSearchParams(location.search)).then(opened);
+  const there = open(new URLSearchParams(location.search)).then(opened);
+  // Without the network it may not come; the sheet is there all the same.
+  Promise.all([import('./sheetLate.ts'), there]).then(
+    ([{ startLate }]) => {
+      end = startLate(sheet, at);
+    },
+    () => {},
+  );
   return () => {
+    end();
     wide.removeEventListener('change', width);
     unfollow();
   };

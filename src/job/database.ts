@@ -1,6 +1,7 @@
 /**
  * The database on this device, 'ton-for-ton': 'jobs' holds records by id; 'state' holds which job is open, and records that could
- * not be read, set aside as they were; 'tables' holds the makers' tables of jobs, for later ones.
+ * not be read, set aside as they were; 'tables' holds the makers' tables of jobs, for later ones; 'undo' holds the steps back of
+ * each job, under its id and the time of the step.
  */
 import { type DBSchema, type IDBPDatabase, type IDBPTransaction, openDB } from 'idb';
 
@@ -9,12 +10,13 @@ interface Shelves extends DBSchema {
   jobs: { key: string; value: { readonly id: string } };
   state: { key: string; value: unknown };
   tables: { key: string; value: { readonly id: string } };
+  undo: { key: [id: string, begun: number]; value: unknown };
 }
 
 /** Under which name 'state' holds the id of the job that is open. */
 export const openKey = 'open';
 
-type ShelfName = 'jobs' | 'state' | 'tables';
+type ShelfName = 'jobs' | 'state' | 'tables' | 'undo';
 export type Shelf = IDBPTransaction<Shelves, ShelfName[], 'readwrite'>;
 
 /**
@@ -81,7 +83,7 @@ async function open(): Promise<IDBPDatabase<Shelves>> {
   const blocked = new Promise<never>((_, reject) => {
     giveUp = () => reject(otherVersion());
   });
-  const coming = openDB<Shelves>('ton-for-ton', 2, {
+  const coming = openDB<Shelves>('ton-for-ton', 3, {
     // Each step brings the database of the version before to the next; none of them is ever changed.
     upgrade(shelves, from) {
       if (from < 1) {
@@ -89,6 +91,7 @@ async function open(): Promise<IDBPDatabase<Shelves>> {
         shelves.createObjectStore('state');
       }
       if (from < 2) shelves.createObjectStore('tables', { keyPath: 'id' });
+      if (from < 3) shelves.createObjectStore('undo');
     },
     blocked() {
       giveUp();

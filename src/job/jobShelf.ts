@@ -3,6 +3,7 @@ import { type Done, inOneTransaction, openKey } from './database.ts';
 import { isEmpty } from './edit.ts';
 import { readJob } from './schema.ts';
 import type { Job } from './types.ts';
+import { dropSteps } from './undoShelf.ts';
 
 /** A record as it stands on the device. */
 export type JobRecord = { readonly id: string };
@@ -36,18 +37,17 @@ export function lastTyped({ entered }: Job): string {
 
 const lastAt = ({ job }: KeptJob) => (job ? lastTyped(job) : '');
 
-/** Makes a kept job the open one. */
-export function openKept(id: string): Promise<Done<unknown>> {
-  return inOneTransaction((shelf) => shelf.objectStore('state').put(id, openKey));
-}
-
 /** Takes a job off the device; when it was open, the next page opens a new one. */
 export function removeJob(id: string): Promise<Done<unknown>> {
-  return inOneTransaction(async (shelf) => {
-    const state = shelf.objectStore('state');
-    if ((await state.get(openKey)) === id) await state.delete(openKey);
-    await shelf.objectStore('jobs').delete(id);
-  });
+  return inOneTransaction(
+    async (shelf) => {
+      const state = shelf.objectStore('state');
+      if ((await state.get(openKey)) === id) await state.delete(openKey);
+      await shelf.objectStore('jobs').delete(id);
+      await dropSteps(shelf, id);
+    },
+    ['jobs', 'state', 'undo'],
+  );
 }
 
 /** Keeps records, all of them or none; which job is open stays as it is. */

@@ -43,21 +43,6 @@ export function mergeTable(
   return rows.length === 0 ? undefined : { columns, rows };
 }
 
-/**
- * The edits that take edits back: what they changed from `before` to `after` becomes as it was before, and everything that has
- * changed besides stays as it is `now`.
- */
-export function undone(now: Job, before: Job, after: Job, edits: readonly Edit[]): readonly Edit[] {
-  return edits.map((edit): Edit => {
-    if (edit.slot === 'tables') {
-      const { slot, key } = edit;
-      return { slot, key, to: mergeTable(key, now.tables[key], after.tables[key], before.tables[key]) };
-    }
-    const map: Readonly<Record<string, unknown>> = before[edit.slot];
-    return { ...edit, to: map[edit.key] } as Edit;
-  });
-}
-
 const isSame = (one: unknown, other: unknown) => JSON.stringify(one) === JSON.stringify(other);
 
 /** The columns of one table and those that only another has. */

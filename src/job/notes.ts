@@ -43,6 +43,14 @@ export const notes = [
   'line.at',
   'rating.page',
   'rating.typedAt',
+  /** When each step of the visit was done: ISO 8601. */
+  'visit.rating',
+  'visit.probes',
+  'visit.airflow',
+  'visit.placed',
+  'visit.steady',
+  'visit.read',
+  'visit.outdoors',
   /** When the figures were locked, ISO 8601, and the code that the sheet had then. */
   'locked.at',
   'locked.code',

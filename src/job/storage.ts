@@ -17,31 +17,45 @@ export interface Opened {
   /** Why nothing can be kept here, or `null`. */
   readonly trouble: StorageTrouble | null;
   /** Why the job that was open could not be read, or `null`. It was set aside (when newer: left as it is), never deleted. */
-  readonly unread: JobRefusal | null;
+  readonly unread: JobRefusal | 'missing' | null;
 }
 
 const channelName = 'ton-for-ton';
 
-/** The job that was open here last. Never rejects. */
-export async function openJob(): Promise<Opened> {
+/**
+ * The job of a name, and it becomes the open one; without a name the one that was open here last, else a new one. Never rejects.
+ * `missing`: this device keeps no job of that name; the one that was open last stands in for it.
+ */
+export async function openJob(asked?: string | null): Promise<Opened> {
   const fresh = emptyJob(newId());
   const done = await inOneTransaction(async (shelf): Promise<Opened> => {
+    const named = asked ? await shelf.objectStore('jobs').get(asked) : undefined;
+    if (asked && named !== undefined) return read(shelf, named, fresh);
     const id = await shelf.objectStore('state').get(openKey);
     const stored = typeof id === 'string' ? await shelf.objectStore('jobs').get(id) : undefined;
-    if (stored === undefined) {
-      // Stored at once, so that a second page opened now opens the same job.
-      await put(shelf, fresh);
-      return { job: fresh, trouble: null, unread: null };
-    }
-    const found = readJob(stored);
-    if (found.ok) return { job: found.job, trouble: null, unread: null };
-    if (found.reason !== 'newer') {
-      await setAside(shelf, stored);
-      await put(shelf, fresh);
-    }
-    return { job: fresh, trouble: null, unread: found.reason };
+    const found = stored === undefined ? await start(shelf, fresh) : await read(shelf, stored, fresh);
+    return { ...found, unread: found.unread ?? (asked ? 'missing' : null) };
   });
   return done.ok ? done.value : { job: fresh, trouble: done.trouble, unread: null };
+}
+
+async function read(shelf: Shelf, stored: { readonly id: string }, fresh: Job): Promise<Opened> {
+  const found = readJob(stored);
+  if (found.ok) {
+    await shelf.objectStore('state').put(found.job.id, openKey);
+    return { job: found.job, trouble: null, unread: null };
+  }
+  if (found.reason !== 'newer') {
+    await setAside(shelf, stored);
+    await put(shelf, fresh);
+  }
+  return { job: fresh, trouble: null, unread: found.reason };
+}
+
+/** A new job, stored at once, so that a second page opened now opens the same one. */
+async function start(shelf: Shelf, fresh: Job): Promise<Opened> {
+  await put(shelf, fresh);
+  return { job: fresh, trouble: null, unread: null };
 }
 
 /**

@@ -6,10 +6,10 @@ import { applyEdits, emptyJob, typed } from '../../src/job/edit.ts';
 import { forLink } from '../../src/job/forLink.ts';
 import { decodeJob, encodeJob } from '../../src/job/linkText.ts';
 import { changesAfterLock, listChanges, lockEdits, lockedOf, sheetCode } from '../../src/job/lock.ts';
-import { undone } from '../../src/job/mergeTables.ts';
 import { readJob } from '../../src/job/schema.ts';
 import { hash64 } from '../../src/job/sheetCode.ts';
 import type { Edit, Job, QuantityKey, UnitKey } from '../../src/job/types.ts';
+import { stepOf, takenBack, type UndoStep } from '../../src/job/undoSteps.ts';
 
 const noon = '2026-08-12T15:00:00.000Z';
 const later = '2026-08-12T15:30:00.000Z';
@@ -158,15 +158,15 @@ describe('a locked job', () => {
     );
     fc.assert(
       fc.property(fc.array(fc.oneof(figures, choice), { minLength: 1, maxLength: 8 }), (acts) => {
-        const steps: (readonly [before: Job, after: Job, edits: readonly Edit[]])[] = [];
+        const steps: UndoStep[] = [];
         let job = locked;
         for (const act of acts) {
           const made = 'slot' in act ? act : typed(job, act.key, act.text, 'degF', later);
           const after = edited(job, made);
-          steps.push([job, after, [made]]);
+          steps.push(stepOf(job, [made], 0)!);
           job = after;
         }
-        for (const [before, after, edits] of steps.reverse()) job = edited(job, ...undone(job, before, after, edits));
+        for (const step of steps.reverse()) job = edited(job, ...takenBack(job, step));
         expect(changesAfterLock(job)).toEqual([]);
         expect(sheetCode(job)).toBe(lockedOf(job)?.code);
       }),

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { applyEdits, emptyJob } from '../../src/job/edit.ts';
-import { mergeEdits, mergeTable, undone } from '../../src/job/mergeTables.ts';
+import { mergeEdits, mergeTable } from '../../src/job/mergeTables.ts';
 import { processesOf } from '../../src/job/processes.ts';
 import { setCell } from '../../src/job/ratingEdits.ts';
 import { readEdits, readJob } from '../../src/job/schema.ts';
@@ -154,27 +154,5 @@ describe('two pages with one job', () => {
     const good = told(start, setState(start, 'a', { dryBulb: '96' }, 'ip'));
     expect(readEdits(good)).toEqual(good);
     expect(readEdits(good.map((edit) => ({ ...edit, was: { columns: [], rows: 'none' } })))).toEqual([]);
-  });
-});
-
-describe('an edit taken back', () => {
-  test('leaves what another page did since', () => {
-    const start = chartWith([{ name: 'Roof', dryBulb: '95' }, { name: 'Room' }]);
-    const edits = setState(start, 'a', { dryBulb: '96' }, 'ip');
-    const after = applyEdits(start, edits);
-    const since = applyEdits(after, setState(after, 'b', { name: 'Hall' }, 'ip'));
-    const back = applyEdits(since, undone(since, start, after, edits));
-    expect(namedStates(back).map(({ name, dryBulb }) => [name, dryBulb.text])).toEqual([
-      ['Roof', '95'],
-      ['Hall', ''],
-    ]);
-  });
-
-  test('gives a field its text of before, also where there was none', () => {
-    const warm = { text: '75', unit: 'degF', origin: 'typed' } as const;
-    const start = emptyJob('a');
-    const edits: readonly Edit[] = [{ slot: 'entered', key: 'entering.dryBulb', to: warm }];
-    const after = applyEdits(start, edits);
-    expect(applyEdits(after, undone(after, start, after, edits))).toEqual(start);
   });
 });

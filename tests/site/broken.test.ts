@@ -1,7 +1,9 @@
 /** Storage that is broken, full or refused: the sheet works all the same, says what is the matter, and deletes nothing. */
+import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { expect, inject, test } from 'vitest';
-import { bar, fill, openAll, phone, readings, ready, sheet, stored, useSite } from './support.ts';
+import { readJobFile } from '../../src/job/jobFile.ts';
+import { bar, fill, go, openAll, phone, readings, ready, sheet, stored, useSite } from './support.ts';
 
 const { blank, open } = useSite();
 
@@ -95,8 +97,9 @@ test('an open job that is named by nonsense gives an empty sheet, and the jobs s
   const page = await keptJob();
   for (const [index, name] of [null, 42, { id: 1 }, ['a'], 'a name that nothing bears'].entries()) {
     await spoil(page, 'open', name);
-    await page.reload();
-    await ready(page);
+    // As in a tab of its own, which remembers no job.
+    await page.evaluate(() => sessionStorage.clear());
+    await go(page, sheet);
     await fill(page, { 'entering.dryBulb': '76' });
     expect((await bar(page))[1]).toBe('return humidity, supply temperature, supply humidity, airflow');
     await saved(page);
@@ -159,6 +162,36 @@ test('on a device without room the sheet works, and says that figures last until
   await expect.poll(() => notices(page)).toContain('out of room');
   expect(await page.locator('.job-line').innerText()).toContain('Not saved');
   expect((await bar(page))[0]).toMatch(/^\d\d,\d00 Btu\/h$/);
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save this job as a file' }).tap(),
+  ]);
+  const file = readJobFile(await readFile(await download.path(), 'utf8'));
+  expect(file.ok && file.jobs[0]?.entered['entering.dryBulb']?.text).toBe(readings['entering.dryBulb']);
+});
+
+test('while a page of an older version holds the store, the sheet works and says what to close', async () => {
+  const holder = await open('reference/');
+  // As a page of the version before that has not heard that it should let go.
+  await holder.evaluate(
+    () =>
+      new Promise((resolve, reject) => {
+        const request = indexedDB.open('ton-for-ton', 1);
+        request.onupgradeneeded = () => {
+          request.result.createObjectStore('jobs', { keyPath: 'id' });
+          request.result.createObjectStore('state');
+        };
+        request.onsuccess = () => resolve(null);
+        request.onerror = reject;
+      }),
+  );
+  const page = await open(sheet, phone, holder);
+  await expect.poll(() => notices(page)).toContain('Another version of this site');
+  await fill(page, { 'entering.dryBulb': '75' });
+  expect(await page.getByRole('button', { name: 'Save this job as a file' }).isVisible()).toBe(true);
+  await holder.close();
+  await fill(page, { 'entering.dryBulb': '76' });
+  await saved(page);
 });
 
 test('a store of a newer version of the site is left alone, and the page says so', async () => {

@@ -39,7 +39,7 @@ test('a job is copied, deleted and put back, and opening another one shows it on
   await expect.poll(() => names(page)).toEqual(['7 Elm Row (copy)']);
   await page.getByRole('button', { name: 'Put it back' }).tap();
   await expect.poll(async () => (await names(page)).sort()).toEqual(['7 Elm Row', '7 Elm Row (copy)']);
-  await page.getByRole('button', { name: 'Open 7 Elm Row (copy)' }).tap();
+  await page.getByRole('link', { name: 'Open 7 Elm Row (copy)' }).tap();
   await page.locator('.job-line', { hasText: '7 Elm Row (copy)' }).waitFor();
 });
 

@@ -12,6 +12,7 @@ import { assessment, interpreted, system } from '../store.ts';
 import { workingAsked } from './model.ts';
 import { verdict } from './sure/verdict.ts';
 
+const LockFigures = lazy(() => import('./Lock.tsx').then((module) => module.LockFigures));
 const Figures = lazy(() => import('./sure/Figures.tsx').then((module) => module.Figures));
 const SendLink = lazy(() => import('./SendLink.tsx').then((module) => module.SendLink));
 const WhereToLook = lazy(() => import('./sure/WhereToLook.tsx').then((module) => module.WhereToLook));
@@ -41,6 +42,9 @@ export function Folds() {
         <Figures />
       </LateFold>
       <WorkingFold />
+      <LateFold summary={results.lockFold} kind="lock-fold">
+        <LockFigures />
+      </LateFold>
       <LateFold summary={results.linkFold} kind="send-link-fold">
         <SendLink />
       </LateFold>

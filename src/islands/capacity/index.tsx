@@ -18,6 +18,7 @@ import { SureStep } from './steps/SureStep.tsx';
 const AskCopy = lazy(() => import('../AskCopy.tsx').then((module) => module.AskCopy));
 const Notices = lazy(() => import('../Notices.tsx').then((module) => module.Notices));
 const Identity = lazy(() => import('./Identity.tsx').then((module) => module.Identity));
+const Visit = lazy(() => import('./Visit.tsx').then((module) => module.Visit));
 const Margin = lazy(() => import('./late.ts').then((late) => late.Margin));
 const CapacityBlock = lazy(() => import('./late.ts').then((late) => late.CapacityBlock));
 
@@ -31,6 +32,9 @@ export function CapacitySheet() {
         {noticed.value && <Notices />}
         <LateFold summary={sheet.identity} kind="sheet-identity">
           <Identity />
+        </LateFold>
+        <LateFold summary={sheet.visit}>
+          <Visit />
         </LateFold>
         <AirStep side="entering" />
         <AirStep side="leaving" />

@@ -6,7 +6,7 @@ import { href } from '~/parts/href.ts';
 import { shelfProblems, jobsPage as words } from '~/words/en/jobs.ts';
 import { textFile } from '../saveFile.ts';
 import { BringIn } from './BringIn.tsx';
-import { copy, deleted, kept, look, nameOf, openHere, putBack, remove, trouble } from './model.ts';
+import { copy, deleted, kept, look, nameOf, putBack, remove, trouble } from './model.ts';
 
 /** The jobs of this device: a line each, what may be done with it, and files of them. */
 export function List() {
@@ -65,9 +65,9 @@ function Line({ of: one }: { of: KeptJob }) {
       <p class="tools">
         {job && (
           <>
-            <Key name={words.openName(name)} act={() => void openHere(record.id)}>
+            <a href={href(`/worksheets/capacity/?job=${record.id}`)} aria-label={words.openName(name)}>
               {words.openKey}
-            </Key>
+            </a>
             <Key name={words.copyName(name)} act={() => void copy(job)}>
               {words.copyKey}
             </Key>

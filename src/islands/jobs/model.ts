@@ -2,10 +2,9 @@
 import { signal } from '@preact/signals';
 import type { Done, StorageTrouble } from '~/job/database.ts';
 import { compared, type Incoming, longestFile, type ReadJobFile, readJobFile } from '~/job/jobFile.ts';
-import { type JobRecord, type KeptJob, listJobs, openKept, putJobs, removeJob } from '~/job/jobShelf.ts';
+import { type JobRecord, type KeptJob, listJobs, putJobs, removeJob } from '~/job/jobShelf.ts';
 import { newId } from '~/job/newId.ts';
 import type { Job } from '~/job/types.ts';
-import { href } from '~/parts/href.ts';
 import { jobsPage as words } from '~/words/en/jobs.ts';
 
 /** `null` until the device has been asked. */
@@ -34,10 +33,6 @@ async function after(done: Promise<Done<unknown>>): Promise<boolean> {
   if (found.ok) await look();
   else trouble.value = found.trouble;
   return found.ok;
-}
-
-export async function openHere(id: string): Promise<void> {
-  if (await after(openKept(id))) location.assign(href('/worksheets/capacity/'));
 }
 
 export async function copy(job: Job): Promise<void> {

@@ -18,8 +18,6 @@ export const heightWords = {
     `This chart goes from ${low} to ${high}. It stays as it was until the height or the barometer fits.`,
 } as const;
 
-export const undoWord = 'Undo';
-
 export const readHere = { dryBulb: 'Temperature there', humidity: 'Humidity there' } as const;
 
 /** Air that cannot be, under the code of the calculation or of the reading of the states. */

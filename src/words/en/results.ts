@@ -41,6 +41,7 @@ export const results = {
   nameplate: 'On the nameplate (nominal)',
   noStep: 'does not apply',
   whenShort: 'When it is short',
+  lockFold: 'Lock the figures',
   linkFold: 'Send this job as a link',
   working: 'The working',
   openWorking: (result: string) => `${result}: show the working`,
@@ -97,6 +98,9 @@ export const titleBlock = {
   notRead: 'not read yet',
   seaLevelAssumed: 'sea level (assumed)',
   open: (assumed: number) => (assumed === 0 ? 'open' : `open, ${assumed} assumed`),
+  code: 'Code',
+  locked: (time: string, changes: number) =>
+    `locked ${time}${changes === 0 ? '' : changes === 1 ? ', one change after' : `, ${changes} changes after`}`,
   demo: 'Demo, invented',
   none: 'not given',
 } as const;

@@ -2,6 +2,7 @@
 export const sheet = {
   title: 'Measured cooling',
   identity: 'The job and the system',
+  visit: 'Visit list',
   openAll: 'Open all steps',
   closeAll: 'One step at a time',
   anotherReading: 'Another reading',

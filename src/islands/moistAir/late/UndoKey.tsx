@@ -1,13 +1,11 @@
-import { useEffect } from 'preact/hooks';
-import { undoWord } from '~/words/en/moistAirSteps.ts';
-import { canUndo, followEdits, undo } from './undo.ts';
+import { undoWords } from '~/words/en/undo.ts';
+import { canUndo, undo } from '../../undo/steps.ts';
 
 /** Takes back what was done last; by keyboard it is Ctrl+Z. */
 export function UndoKey() {
-  useEffect(followEdits, []);
   return (
     <button type="button" class="plain-button" disabled={!canUndo.value} onClick={undo}>
-      {undoWord}
+      {undoWords.undo}
     </button>
   );
 }

@@ -1,7 +1,7 @@
 import { Check } from '~/parts/Echo.tsx';
 import { linkProblems, visitor } from '~/words/en/moistAirTake.ts';
 import { source } from '../../jobStore.ts';
-import { takeCopy } from '../../opening.ts';
+import { takeCopy } from '../../ownJob.ts';
 import { refusedLink } from '../start.ts';
 
 /** What came with a link: that it is not kept yet, or why it could not be read. */

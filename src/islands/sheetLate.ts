@@ -1,0 +1,91 @@
+/** What a worksheet of steps does once its job is there and nobody waits for anything any more. */
+import { effect } from '@preact/signals';
+import { job, loaded, source } from './jobStore.ts';
+import { keeping } from './keep.ts';
+import { stale } from './opening.ts';
+import { sheetParts } from './sheetParts.ts';
+import type { SheetSteps } from './sheetSteps.ts';
+import { toField } from './travel.ts';
+import { UndoKey } from './undo/UndoKey.tsx';
+import { Was } from './undo/Was.tsx';
+import { whenUntouched } from './untouched.ts';
+
+/** After this long a reading is another hour's, ms. */
+const hour = 3_600_000;
+
+/** `at`: the step that was open when the page came alive. Returns what ends it. */
+export function startLate<Step extends string>(sheet: SheetSteps<Step>, at: Step | null): () => void {
+  whenUntouched(() => {
+    openAgain(sheet, at);
+    sheetParts.value = { UndoKey, Was };
+    noteAge(sheet);
+  });
+  const stops = [effect(() => rememberStep(sheet)), effect(askToKeep)];
+  const back = () => document.visibilityState === 'visible' && whenUntouched(() => noteAge(sheet));
+  document.addEventListener('visibilitychange', back);
+  return () => {
+    document.removeEventListener('visibilitychange', back);
+    for (const stop of stops) stop();
+  };
+}
+
+const stepKey = () => `ton-for-ton.step.${location.pathname}`;
+
+/** Opens the step that was open when this job was left, unless somebody has begun elsewhere. */
+function openAgain<Step extends string>({ steps, openStep }: SheetSteps<Step>, at: Step | null): void {
+  const begun = openStep.peek() !== at || document.activeElement?.closest('.sheet-steps');
+  if (source.peek() !== 'own' || begun) return;
+  const [id, name] = kept(stepKey())?.split(' ') ?? [];
+  const step = steps.find((one) => one === name);
+  if (id === job.peek().id && step) openStep.value = step;
+}
+
+function rememberStep<Step extends string>({ openStep }: SheetSteps<Step>): void {
+  const step = openStep.value;
+  if (source.value === 'own' && step) put(stepKey(), `${job.value.id} ${step}`);
+}
+
+/** Browsers may clear what a site keeps when a device runs low, unless they are asked not to. Asked once, after the first save. */
+function askToKeep(): void {
+  if (keeping.value !== 'kept' || kept(askedKey) !== null) return;
+  put(askedKey, 'yes');
+  void navigator.storage?.persist?.().catch(() => {});
+}
+
+const askedKey = 'ton-for-ton.asked';
+
+/** Says that readings are an hour old, of the older side first, until somebody reads again or says that they hold. */
+function noteAge<Step extends string>(sheet: SheetSteps<Step>): void {
+  if (!loaded.peek() || source.peek() !== 'own' || !sheet.steps.some((step) => step === 'leaving')) return;
+  const { entered, notes } = job.peek();
+  if (notes['locked.at'] !== undefined) return;
+  const read = (['leaving', 'entering'] as const).flatMap((side) => {
+    const at = entered[`${side}.dryBulb`]?.at;
+    return at !== undefined && Date.now() - Date.parse(at) >= hour ? [{ side, at }] : [];
+  });
+  const [oldest] = read.sort((a, b) => a.at.localeCompare(b.at));
+  if (!oldest || oldest.at === stale.peek()?.at) return;
+  stale.value = {
+    ...oldest,
+    readAgain: () => {
+      stale.value = null;
+      toField(sheet, `field-${oldest.side}.dryBulb`);
+    },
+  };
+}
+
+function kept(key: string): string | null {
+  try {
+    return localStorage.getItem(key);
+  } catch {
+    return null;
+  }
+}
+
+function put(key: string, text: string): void {
+  try {
+    localStorage.setItem(key, text);
+  } catch {
+    // Then it is forgotten with the page.
+  }
+}
