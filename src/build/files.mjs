@@ -15,7 +15,7 @@ const files = {
   base: [
     'node_modules/{preact,@preact}/**',
     'src/calc/{atmosphere,constants,errors,limits,lineSetLimits,outcome,trace,units}.ts',
-    'src/job/{choices,edit,entered,format,lineSet,newId,number,quantities,read,readings,tables,units}.ts',
+    'src/job/{choices,edit,entered,format,lineSet,number,quantities,read,readings,tables,units}.ts',
     'src/islands/{jobStore,keep,lazy,opening,show,untouched,JobLine,LateFold}.{ts,tsx}',
     'src/parts/{Step,Mark,href}.{ts,tsx}',
     'src/words/en/jobLine.ts',

@@ -3,7 +3,7 @@ import { computed, signal } from '@preact/signals';
 import type { LinkRefusal } from '~/job/linkText.ts';
 import type { JobRefusal } from '~/job/schema.ts';
 import type { System } from '~/job/types.ts';
-import { job, merge, show, source, system } from './jobStore.ts';
+import { job, show, source, system } from './jobStore.ts';
 import { keeping, storage } from './keep.ts';
 
 /** Why the job kept here, or that of a link, could not be read; `null` when it could. */
@@ -37,18 +37,13 @@ export function followUnits(): () => void {
   return () => document.removeEventListener('unitschange', units);
 }
 
-/** Follows the units of the frame and the edits of other tabs. Returns what ends that. */
+/** Follows the units of the frame and the job, here and in other tabs. Returns what ends that. */
 export function follow(): () => void {
   const unfollowUnits = followUnits();
-  let stop = () => {};
-  const others = storage().then(({ onEdits, mergeEdits }) => {
-    stop = onEdits((id, edits) => {
-      if (source.value === 'own' && id === job.value.id) merge((made) => mergeEdits(made, edits));
-    });
-  });
+  const others = storage().then(({ followJob }) => followJob());
   return () => {
     unfollowUnits();
-    void others.then(() => stop());
+    void others.then((stop) => stop());
   };
 }
 

@@ -13,10 +13,10 @@ import { whenUntouched } from './untouched.ts';
 /** After this long a reading is another hour's, ms. */
 const hour = 3_600_000;
 
-/** `at`: the step that was open when the page came alive. Returns what ends it. */
-export function startLate<Step extends string>(sheet: SheetSteps<Step>, at: Step | null): () => void {
+/** Returns what ends it. */
+export function startLate<Step extends string>(sheet: SheetSteps<Step>): () => void {
   whenUntouched(() => {
-    openAgain(sheet, at);
+    openAgain(sheet);
     sheetParts.value = { UndoKey, Was };
     noteAge(sheet);
   });
@@ -32,8 +32,9 @@ export function startLate<Step extends string>(sheet: SheetSteps<Step>, at: Step
 const stepKey = () => `ton-for-ton.step.${location.pathname}`;
 
 /** Opens the step that was open when this job was left, unless somebody has begun elsewhere. */
-function openAgain<Step extends string>({ steps, openStep }: SheetSteps<Step>, at: Step | null): void {
-  const begun = openStep.peek() !== at || document.activeElement?.closest('.sheet-steps');
+function openAgain<Step extends string>({ steps, openStep }: SheetSteps<Step>): void {
+  // A sheet begins with its first step open, or with none.
+  const begun = (openStep.peek() ?? steps[0]) !== steps[0] || document.activeElement?.closest('.sheet-steps');
   if (source.peek() !== 'own' || begun) return;
   const [id, name] = kept(stepKey())?.split(' ') ?? [];
   const step = steps.find((one) => one === name);

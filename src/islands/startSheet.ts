@@ -5,8 +5,7 @@ import type { SheetSteps } from './sheetSteps.ts';
 
 /** Runs once after hydration; `opened` once the job is there. Returns what is to be undone when the page goes. */
 export function startSheet<Step extends string>(sheet: SheetSteps<Step>, opened?: () => void): () => void {
-  const { isDesk, openStep } = sheet;
-  const at = openStep.value;
+  const { isDesk } = sheet;
   let end = () => {};
   const wide = matchMedia('(min-width: 68.75em)');
   // Paper is narrower than the screen that it is printed from: what is printed stays as it was seen.
@@ -17,14 +16,12 @@ export function startSheet<Step extends string>(sheet: SheetSteps<Step>, opened?
   width();
   wide.addEventListener('change', width);
   const unfollow = follow();
-  const there = open(new URLSearchParams(location.search)).then(opened);
-  // Without the network it may not come; the sheet is there all the same.
-  Promise.all([import('./sheetLate.ts'), there]).then(
-    ([{ startLate }]) => {
-      end = startLate(sheet, at);
-    },
-    () => {},
-  );
+  void open(new URLSearchParams(location.search))
+    .then(opened)
+    .then(() => import('./sheetLate.ts'))
+    .then(({ startLate }) => {
+      end = startLate(sheet);
+    });
   return () => {
     end();
     wide.removeEventListener('change', width);

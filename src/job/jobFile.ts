@@ -3,7 +3,7 @@ import { inOrder } from './canonical.ts';
 import { jobVersion, readJob } from './schema.ts';
 import type { Job } from './types.ts';
 
-const fileKind = 'ton-for-ton jobs';
+export const fileKind = 'ton-for-ton jobs';
 /** Characters; a job of every table filled is a hundredth of that. */
 export const longestFile = 20_000_000;
 const mostJobs = 5000;

@@ -22,23 +22,25 @@ export async function encodeJob(job: Job, named: boolean): Promise<string> {
   return `${jobVersion}.${toBase64(await piped(new Blob([json]), new CompressionStream('deflate-raw')))}`;
 }
 
-/** The job that a text is, or why it is none. Never rejects, whatever the text. */
-export async function decodeJob(text: string): Promise<ReadLink> {
+/** Takes the compression off; throws for what is none, and for more than a job can be. */
+type Inflate = (packed: Uint8Array<ArrayBuffer>) => Promise<Uint8Array> | Uint8Array;
+
+/** The job that a text is, or why it is none. Never rejects, whatever the text; `inflate` stands in for the platform's own. */
+export async function decodeJob(text: string, inflate: Inflate = inflated): Promise<ReadLink> {
   if (text.length > linkLimits.characters) return { ok: false, reason: 'tooLong' };
   const [, version, packed] = /^(\d{1,3})\.([\w-]+)$/.exec(text) ?? [];
   if (version === undefined || packed === undefined) return { ok: false, reason: 'notAJob' };
   if (Number(version) > jobVersion) return { ok: false, reason: 'newer' };
   try {
-    const bytes = await piped(
-      new Blob([fromBase64(packed)]),
-      new DecompressionStream('deflate-raw'),
-      linkLimits.inflated,
-    );
+    const bytes = await inflate(fromBase64(packed));
     return readJob(JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes)));
   } catch (error) {
     return { ok: false, reason: error === tooMuch ? 'tooLong' : 'broken' };
   }
 }
+
+const inflated: Inflate = (packed) =>
+  piped(new Blob([packed]), new DecompressionStream('deflate-raw'), linkLimits.inflated);
 
 const tooMuch = new Error('more behind the link than a job can be');
 
@@ -74,5 +76,8 @@ function toBase64(bytes: Uint8Array): string {
 }
 
 function fromBase64(text: string): Uint8Array<ArrayBuffer> {
-  return Uint8Array.from(atob(text.replaceAll('-', '+').replaceAll('_', '/')), (letter) => letter.charCodeAt(0));
+  const binary = atob(text.replaceAll('-', '+').replaceAll('_', '/'));
+  const bytes = new Uint8Array(binary.length);
+  for (let at = 0; at < binary.length; at++) bytes[at] = binary.charCodeAt(at);
+  return bytes;
 }

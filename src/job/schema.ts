@@ -23,6 +23,7 @@ import { notes } from './notes.ts';
 import { rowLimits, type TableKey, tableLimits } from './tables.ts';
 import type { Edit, Job } from './types.ts';
 import { units } from './units.ts';
+import { upgraded } from './upgrades.ts';
 
 export const jobVersion = 1;
 
@@ -48,23 +49,26 @@ const entered = object({
   limit: exactOptional(text),
   shape: exactOptional(picklist(['normal', 'rectangular', 'triangular'])),
 });
-const tableOf = (key: string) =>
-  object({
-    columns: pipe(array(object({ key: text, unit })), maxLength(tableLimits.columns)),
-    rows: pipe(
-      array(pipe(array(text), maxLength(tableLimits.columns))),
-      maxLength(rowLimits[key as TableKey] ?? tableLimits.rows),
-    ),
-  });
+const columns = pipe(array(object({ key: text, unit })), maxLength(tableLimits.columns));
+const row = pipe(array(text), maxLength(tableLimits.columns));
+const table = object({ columns, rows: pipe(array(row), maxLength(tableLimits.rows)) });
+const tableOf = (key: string) => {
+  const most = rowLimits[key as TableKey];
+  return most === undefined ? table : object({ columns, rows: pipe(array(row), maxLength(most)) });
+};
+const note = pipe(string(), maxLength(2000));
 
-const schema = object({
+/** Parts of a job that stand in it many times, under the names by which its published schema calls them. */
+export const schemaParts = { entered, table, columns, row, note, text, unit };
+
+export const jobSchema = object({
   version: literal(jobVersion),
   id: pipe(string(), regex(/^[\w-]{1,64}$/)),
   invented: exactOptional(literal(true)),
   entered: mapOf('entered', () => entered),
   chosen: mapOf('chosen', () => text),
   tables: mapOf('tables', tableOf),
-  notes: mapOf('notes', () => pipe(string(), maxLength(2000))),
+  notes: mapOf('notes', () => note),
 });
 
 function mapOf(slot: Edit['slot'], value: (key: string) => GenericSchema) {
@@ -87,7 +91,9 @@ function readRecord(value: unknown): ReadJob {
   if (version > jobVersion) return { ok: false, reason: 'newer' };
   const maps = Object.keys(slots).map((slot) => value[slot]);
   if (![value, ...maps].every(isSafe)) return { ok: false, reason: 'broken' };
-  const parsed = safeParse(schema, value, { abortEarly: true });
+  const record = upgraded(value, jobVersion);
+  if (!record) return { ok: false, reason: 'broken' };
+  const parsed = safeParse(jobSchema, record, { abortEarly: true });
   if (!parsed.success) return { ok: false, reason: 'broken' };
   // The keys and units were held to their tables above, which the types of the schema cannot say.
   const job = parsed.output as unknown as Job;

@@ -1,5 +1,7 @@
 /** Storage that is broken, full or refused: the sheet works all the same, says what is the matter, and deletes nothing. */
-import { readFile } from 'node:fs/promises';
+import { mkdtemp, readFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { expect, inject, test } from 'vitest';
 import { readJobFile } from '../../src/job/jobFile.ts';
@@ -166,7 +168,9 @@ test('on a device without room the sheet works, and says that figures last until
     page.waitForEvent('download'),
     page.getByRole('button', { name: 'Save this job as a file' }).tap(),
   ]);
-  const file = readJobFile(await readFile(await download.path(), 'utf8'));
+  const path = join(await mkdtemp(join(tmpdir(), 'jobs-')), 'job.json');
+  await download.saveAs(path);
+  const file = readJobFile(await readFile(path, 'utf8'));
   expect(file.ok && file.jobs[0]?.entered['entering.dryBulb']?.text).toBe(readings['entering.dryBulb']);
 });
 

@@ -65,8 +65,25 @@ interface Worked {
   readonly improvements: readonly Improvement[];
 }
 
-function worked(test: Test, load: CoilLoad, bare: BareRatio | null, facts: SourceFacts): Worked {
-  within('confidence', test.confidence, confidenceRange);
+/** What each cause of error does to the ratio and to the load, each with its sign; no ratio without a rating. */
+export interface TestEffects {
+  readonly ratio: { readonly value: number; readonly effects: readonly Effect[] } | null;
+  readonly total: { readonly value: number; readonly effects: readonly Effect[] };
+}
+
+/** The effects that the ranges of a test are made of. Throws a `CalcError` for a cause that no sum can be made with. */
+export function testEffects(test: Test, results: Results): Outcome<TestEffects> {
+  const facts = sourceFacts(results);
+  const { load, ratio: bare } = results;
+  if (!load.ok || !facts) return failureOf(load, bare);
+  const { value, effects } = effectsIn(test, load.value, orNull(bare), facts);
+  const of = (index: number) => ({ value: value[index] as number, effects: effects[index] as readonly Effect[] });
+  const total = of(testResults.indexOf('total'));
+  return { ok: true, value: { ratio: bare.ok ? of(0) : null, total } };
+}
+
+/** Every result of a test as it was found, and what each cause does to it. */
+function effectsIn(test: Test, load: CoilLoad, bare: BareRatio | null, facts: SourceFacts) {
   const sources = testSources(test, facts);
   const { at, work } = testWork(test, facts);
   const value = new Float64Array(testResults.length);
@@ -74,7 +91,12 @@ function worked(test: Test, load: CoilLoad, bare: BareRatio | null, facts: Sourc
   testResults.forEach((result, i) => {
     value[i] = figureOf(result, load, bare) ?? (value[i] as number);
   });
-  const effects = effectsOf(work, testInputs, at, value, sources);
+  return { sources, at, work, value, effects: effectsOf(work, testInputs, at, value, sources) };
+}
+
+function worked(test: Test, load: CoilLoad, bare: BareRatio | null, facts: SourceFacts): Worked {
+  within('confidence', test.confidence, confidenceRange);
+  const { sources, at, work, value, effects } = effectsIn(test, load, bare, facts);
   const ranges = Object.fromEntries(
     testResults.flatMap((result, i) => {
       const around = rangeOf(value[i] as number, effects[i] as Effect[], test.confidence);

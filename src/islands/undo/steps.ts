@@ -27,6 +27,8 @@ let byKey = false;
 /** Where the last step was done, and whether the focus has stayed there since. */
 let place: Element | null = null;
 let stayed = false;
+/** Whether the last step was made by a key. */
+let wasByKey = false;
 let timer: ReturnType<typeof setTimeout> | undefined;
 
 const isText = (target: EventTarget | null) =>
@@ -44,11 +46,13 @@ function note(step: UndoStep): void {
   const last = steps.peek().at(-1);
   const at = document.activeElement;
   const since = step.begun - (last?.last ?? 0);
-  const follows = last && stayed && place === at && (isText(at) ? since < oneGo : byKey && since < together);
+  const follows =
+    last && stayed && place === at && (isText(at) ? since < oneGo : byKey && wasByKey && since < together);
   if (!follows && timer !== undefined) write();
   steps.value = follows ? [...steps.peek().slice(0, -1), joined(last, step)] : [...steps.peek(), step].slice(-deepest);
   place = at;
   stayed = true;
+  wasByKey = byKey;
   clearTimeout(timer);
   timer = setTimeout(write, rest);
 }
