@@ -75,6 +75,8 @@ const files = {
     'src/calc/confidence/{compareProbes,batches,defaults}.ts',
     'src/words/en/{joinSure,sureFields}.ts',
   ],
+  /** What is typed of limits and standards: both sheets that ask for it fetch it late, and every test. */
+  limits: ['src/job/sure/{limits,otherLimits,standards}.ts', 'src/calc/confidence/standards.ts'],
   /** The airflow sheet: its lines, and the words that only it has. */
   airflow: [
     'src/islands/airflow/{index,MethodStep,model,start,flowText}.{ts,tsx}',

@@ -87,6 +87,14 @@ export interface Test {
     readonly relativeHumidity: number;
     readonly wetBulb: number;
   };
+  /** Limits of what else was read, half-widths; `null`, and `null` in it: the usual one. */
+  readonly otherLimits: {
+    readonly outdoorDryBulb: number | null;
+    /** Pa, whether of an instrument or of the height. */
+    readonly pressure: number | null;
+    /** W, of this system's own blower. */
+    readonly blowerPower: number | null;
+  } | null;
   /** What the two probes showed in one air; `null`: nobody looked. Both readings are corrected by it. */
   readonly sideBySide: SideBySide | null;
   /** Dry bulbs at the points of the supply plane whose mean is the leaving reading; none or one: it was read at one point. */

@@ -85,6 +85,7 @@ export function measuredTest(job: Job, find: FindAirflow | null = null): ToTest 
       relativeHumidity: probeLimit(job, 'relativeHumidity').si,
       wetBulb: probeLimit(job, 'wetBulb').si,
     },
+    otherLimits: null,
     sideBySide: null,
     supplyPoints: [],
     scatter: [],

@@ -4,6 +4,7 @@ import { linesOf } from './lineSet.ts';
 import { type FindAirflow, measuredTest, type ToTest } from './measuredTest.ts';
 import { ratingGrid } from './ratingGrid.ts';
 import { ratingProblems } from './ratingProblems.ts';
+import { otherLimitProblems } from './sure/otherLimits.ts';
 import { sureIn } from './sure/sureIn.ts';
 import { type ReadSheet, ratingIn } from './toRating.ts';
 import type { Job } from './types.ts';
@@ -14,7 +15,8 @@ import { usesSheet } from './usesSheet.ts';
  * sheet is not there yet, nor without `readSheet` a rating that is a whole table.
  */
 export function toTest(job: Job, find: FindAirflow | null = null, readSheet: ReadSheet | null = null): ToTest {
-  const { test, problems, assumed } = measuredTest(job, find);
+  const { test, problems: fields, assumed } = measuredTest(job, find);
+  const problems = [...fields, ...otherLimitProblems(job)];
   const grid = ratingGrid(job);
   const rating = ratingIn(job, grid, readSheet);
   const basisAssumed = rating !== null && said(job, 'rating.basis') === null;

@@ -76,13 +76,16 @@ export const hostile = fc.record({
   nominalCapacity: number,
   line: number,
   probeLimits: fc.record({ dryBulb: number, relativeHumidity: number, wetBulb: number }),
+  otherLimits: fc.option(fc.record({ outdoorDryBulb: number, pressure: number, blowerPower: number })),
   sideBySide: fc.option(
     fc.record({
       returnAir: fc.record({ dryBulb: number, humidity: number, scatter: fc.constant(null) }),
       supplyAir: fc.option(fc.record({ dryBulb: number, humidity: number, scatter: fc.constant(null) })),
       reference: fc.constantFrom('neither', 'entering', 'leaving', 'both'),
       drift: fc.option(fc.record({ dryBulb: number, humidity: number })),
-      shared: fc.option(fc.record({ dryBulb: number, humidity: number })),
+      shared: fc.option(
+        fc.record({ dryBulb: number, humidity: number, error: fc.record({ dryBulb: number, humidity: number }) }),
+      ),
     }),
   ),
   supplyPoints: fc.array(number, { maxLength: 3 }),

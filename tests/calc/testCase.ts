@@ -47,6 +47,7 @@ export const wholeTest: Test = {
   nominalCapacity: 36000 * btuPerHour,
   line: 0.9,
   probeLimits: { dryBulb: 0.5, relativeHumidity: 0.03, wetBulb: 0.5 },
+  otherLimits: null,
   sideBySide: null,
   supplyPoints: [],
   scatter: [],

@@ -52,6 +52,7 @@ export function goldenTest(job: GoldenJob): Test {
     nominalCapacity: null,
     line: 0.9,
     probeLimits: { dryBulb: job.dryBulbLimit, relativeHumidity: job.humidityLimit, wetBulb: job.dryBulbLimit },
+    otherLimits: null,
     sideBySide: null,
     supplyPoints: [],
     scatter: [],

@@ -27,14 +27,12 @@ export function testSources(test: Test, facts: SourceFacts): readonly Source[] {
 
 /** The airflow, the pressure, and the mixing of the supply air. */
 function airSources(test: Test, { pressure, flow }: SourceFacts): readonly Source[] {
-  const byInstrument = given(test.barometer);
+  const usualPressure = given(test.barometer) ? usual.pressureByInstrument : usual.pressureByHeight;
   const open = (flow.high - flow.low) / 2 / flow.dryAirFlow;
   return [
     ...flowSources(test),
     ...(open > 0 ? [limited('airflow.kind', open, { airflow: 1 })] : []),
-    limited('pressure', (byInstrument ? usual.pressureByInstrument : usual.pressureByHeight) * pressure, {
-      pressure: 1,
-    }),
+    limited('pressure', test.otherLimits?.pressure ?? usualPressure * pressure, { pressure: 1 }),
     mixingSource(test.supplyPoints),
   ];
 }
@@ -74,13 +72,14 @@ function ratingSources(test: Test, { blower, rating, derates }: SourceFacts): re
   const hereAssumed = assumed === 'here' || assumed === 'both' || assumed === 'bothByKind';
   const insideAssumed = assumed === 'inside' || assumed === 'bothByKind';
   const inside = blowerInside(table);
+  const known = test.otherLimits?.blowerPower;
   return [
-    limited('outdoorDryBulb', usual.outdoorDryBulb, { outdoorDryBulb: 1 }),
+    limited('outdoorDryBulb', test.otherLimits?.outdoorDryBulb ?? usual.outdoorDryBulb, { outdoorDryBulb: 1 }),
     limited('rating.interpolation', usual.interpolation, { rating: 1 }),
     ...derates.flatMap(derateSource),
     hereAssumed
-      ? limited('blower.assumed', usual.blowerAssumed * blower, { 'blower.power': 1 })
-      : limited('blower', usual.blowerMeasured * blower, { 'blower.power': 1 }),
+      ? limited('blower.assumed', known ?? usual.blowerAssumed * blower, { 'blower.power': 1 })
+      : limited('blower', known ?? usual.blowerMeasured * blower, { 'blower.power': 1 }),
     ...(insideAssumed && inside > 0
       ? [limited('rating.blower', usual.blowerAssumed * inside, { 'rating.blowerPower': 1 })]
       : []),

@@ -4,6 +4,7 @@ import { chosen } from '../choices.ts';
 import type { Job } from '../types.ts';
 import { joinSure } from './join.ts';
 import { limitsOf } from './limits.ts';
+import { otherLimitsOf } from './otherLimits.ts';
 import { sideBySideOf } from './sideBySide.ts';
 import { scatterOf } from './steadyMeans.ts';
 import { supplyPointsOf } from './supplyPoints.ts';
@@ -17,9 +18,10 @@ const confidences = { nine: 0.9, nineteen: 0.95 } as const;
 export function sureIn(
   job: Job,
   test: Test,
-): Pick<Test, 'airflow' | 'probeLimits' | 'sideBySide' | 'supplyPoints' | 'scatter' | 'confidence'> {
+): Pick<Test, 'airflow' | 'probeLimits' | 'otherLimits' | 'sideBySide' | 'supplyPoints' | 'scatter' | 'confidence'> {
   return {
     ...limitsOf(job, test),
+    otherLimits: otherLimitsOf(job),
     sideBySide: sideBySideOf(job),
     supplyPoints: supplyPointsOf(job),
     scatter: scatterOf(job),

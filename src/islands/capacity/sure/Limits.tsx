@@ -12,6 +12,7 @@ import { leave, shownUnit, touch, typing } from '../../fields.ts';
 import { QuantityField } from '../../QuantityField.tsx';
 import { inUnitOf, percent } from '../../show.ts';
 import { edit, expectedHalf, interpreted, job } from '../../store.ts';
+import { OtherLimits } from './OtherLimits.tsx';
 
 joinSure();
 joinSureWords();
@@ -33,6 +34,7 @@ export function Limits() {
           hint={job.value.entered['airflow.limit'] ? undefined : words.airflowAssumed(percent(limit ?? 0.1))}
         />
       )}
+      <OtherLimits />
       <p class="hint">{words.limitsLead}</p>
     </>
   );
