@@ -121,6 +121,13 @@ export interface SideBySide {
   readonly reference: 'neither' | 'entering' | 'leaving';
   /** By how much the differences had moved when the test was over, without sign; `null`: not looked at again. */
   readonly drift: { readonly dryBulb: number; readonly humidity: number } | null;
-  /** Half-widths of what both probes share, after a check in an ice bath or over a salt; `null`: those of the probes. */
-  readonly shared: { readonly dryBulb: number | null; readonly humidity: number | null } | null;
+  /**
+   * After a check in an ice bath or over a salt: half-widths of the error that both probes share, `null`: those of the probes;
+   * and what of that error is known, and taken off both readings.
+   */
+  readonly shared: {
+    readonly dryBulb: number | null;
+    readonly humidity: number | null;
+    readonly error: { readonly dryBulb: number; readonly humidity: number };
+  } | null;
 }

@@ -30,26 +30,34 @@ export function humidityCompared({ sideBySide, entering, leaving }: Test): boole
 
 /**
  * A test with its readings moved by what the side-by-side check found: the return probe by the difference in return air, the
- * supply probe by that in supply air, where it was looked at there. A humidity is not moved beyond saturation.
+ * supply probe by that in supply air, where it was looked at there; and both by the error that a standard showed them to share.
+ * A humidity is not moved beyond saturation.
  */
 export function corrected(test: Test): Test {
   const { sideBySide, entering, leaving } = test;
   if (!given(sideBySide)) return test;
-  const { returnAir, supplyAir, reference } = sideBySide;
+  const { returnAir, supplyAir, reference, shared } = sideBySide;
   const weights = weightsOf(reference);
   const compared = humidityCompared(test);
   const inSupply = {
     dryBulb: supplyAir?.dryBulb ?? returnAir.dryBulb,
     humidity: supplyAir?.humidity ?? returnAir.humidity ?? 0,
   };
+  const error = shared?.error;
+  const dryBulb = error?.dryBulb ?? 0;
+  const humidity = error?.humidity ?? 0;
   return {
     ...test,
     entering: moved(
       entering,
-      -weights.entering * returnAir.dryBulb,
-      compared ? -weights.entering * (returnAir.humidity ?? 0) : 0,
+      -weights.entering * returnAir.dryBulb - dryBulb,
+      compared ? -weights.entering * (returnAir.humidity ?? 0) - humidity : 0,
     ),
-    leaving: moved(leaving, weights.leaving * inSupply.dryBulb, compared ? weights.leaving * inSupply.humidity : 0),
+    leaving: moved(
+      leaving,
+      weights.leaving * inSupply.dryBulb - dryBulb,
+      compared ? weights.leaving * inSupply.humidity - humidity : 0,
+    ),
   };
 }
 

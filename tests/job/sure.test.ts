@@ -1,16 +1,18 @@
 /** What a job says of how sure its readings are, and what its test makes of that. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { assess } from '../../src/calc/index.ts';
+import { assess, type Test } from '../../src/calc/index.ts';
 import { allQuantities } from '../../src/job/allKeys.ts';
 import { demoJob } from '../../src/job/demo.ts';
-import { applyEdits } from '../../src/job/edit.ts';
+import { applyEdits, typed as typedField } from '../../src/job/edit.ts';
 import { typedCell } from '../../src/job/gridCells.ts';
 import { readEdits, readJob } from '../../src/job/schema.ts';
 import { comparedIn, type PairAir, pairGrid } from '../../src/job/sure/pairs.ts';
+import { standardsGrid } from '../../src/job/sure/standards.ts';
 import { supplyGrid } from '../../src/job/sure/supplyPoints.ts';
 import { toTest } from '../../src/job/toTest.ts';
 import type { Entered, Job, UnitKey } from '../../src/job/types.ts';
+import { withLimit } from '../../src/job/withLimit.ts';
 
 const fahrenheitDegree = 5 / 9;
 const typed = (text: string, unit: UnitKey): Entered => ({ text, unit, origin: 'typed' });
@@ -137,6 +139,81 @@ describe('a side-by-side check', () => {
     const { shared } = toTest(held).test.sideBySide ?? {};
     expect(shared?.humidity).toBeLessThan(0.03);
     expect(shared?.dryBulb).toBeLessThan(0.5);
+    expect(shared?.error).toEqual({ dryBulb: 0, humidity: 0 });
+  });
+
+  test('with what a probe showed of the standard, is moved by it where it is more than the standard can be out', () => {
+    const compared = withPairs(checked, 'return', fiveRows);
+    const chosen = { ...compared.chosen, 'probes.humidityStandard': 'salt', 'probes.iceBath': 'yes' };
+    const cells = [
+      ['leavingRelativeHumidity', '78.3', 'percent'],
+      ['enteringDryBulb', '32.1', 'degF'],
+      ['leavingDryBulb', '32.1', 'degF'],
+    ] as const;
+    const held = cells.reduce<Job>(
+      (job, [column, text, unit]) => applyEdits(job, [typedCell(job, standardsGrid, { row: 0, column }, text, unit)]),
+      { ...compared, chosen },
+    );
+    const { test: made } = toTest(held);
+    // The taped probe shows 1 % more than the other, and 3 % too much over the salt: both together 2.5 % too much.
+    expect(made.sideBySide?.shared?.error.humidity).toBeCloseTo(0.025, 6);
+    expect(made.sideBySide?.shared?.humidity).toBeCloseTo(0.01 + 0.025 / 4, 6);
+    // A tenth of a degree is within what an ice bath is known to.
+    expect(made.sideBySide?.shared?.error.dryBulb).toBe(0);
+    expect(made.sideBySide?.shared?.dryBulb).toBeCloseTo(0.3 * fahrenheitDegree, 6);
+    const figure = (job: Job) => {
+      const { measured } = assess(toTest(job).test);
+      return measured.ok ? measured.value.total : Number.NaN;
+    };
+    expect(figure(held)).toBeLessThan(figure(compared));
+    expect(toTest({ ...held, chosen: compared.chosen }).test.sideBySide?.shared).toBeNull();
+    expect(readJob(JSON.parse(JSON.stringify(held)))).toEqual({ ok: true, job: held });
+  });
+
+  test('beside an aspirated wet bulb needs what that said', () => {
+    const compared = withPairs(checked, 'return', fiveRows);
+    const chosen = { ...compared.chosen, 'probes.humidityStandard': 'wetBulb' };
+    const typedIn = (job: Job, column: string, text: string) =>
+      applyEdits(job, [typedCell(job, standardsGrid, { row: 0, column }, text, 'percent')]);
+    const shown = typedIn({ ...compared, chosen }, 'enteringRelativeHumidity', '52');
+    expect(toTest(shown).test.sideBySide?.shared).toMatchObject({ humidity: 0.01, error: { humidity: 0 } });
+    const known = typedIn(shown, 'knownRelativeHumidity', '49');
+    expect(toTest(known).test.sideBySide?.shared?.error.humidity).toBeCloseTo(0.035, 6);
+  });
+});
+
+describe('a ± of what is read beside the probes', () => {
+  const limitedBy = (key: 'outdoorDryBulb' | 'barometer' | 'blower.power', limit: string, unit: UnitKey): Job =>
+    applyEdits(demoJob, [withLimit(demoJob, key, limit, unit)]);
+
+  test.each([
+    ['outdoorDryBulb', '3.6', 'degF', 'outdoorDryBulb', 2],
+    ['barometer', '0.1', 'inHg', 'pressure', 338.6389],
+    ['blower.power', '60', 'watt', 'blowerPower', 60],
+  ] as const)(
+    'of %s reaches the test, and its cause of the budget has that half-width',
+    (key, text, unit, name, si) => {
+      const { test: made, problems } = toTest(limitedBy(key, text, unit));
+      expect(problems).toEqual([]);
+      expect(made.otherLimits?.[name]).toBeCloseTo(si, 3);
+      const uOf = (of: Test) => {
+        const { ratio } = assess(of);
+        const cause = name === 'blowerPower' ? /^blower/ : new RegExp(`^${name}$`);
+        return ratio.ok ? ratio.value.shares.find((one) => cause.test(one.name))?.u : undefined;
+      };
+      const twice = { ...made, otherLimits: { ...made.otherLimits!, [name]: 2 * si } };
+      expect(uOf(twice)! / uOf(made)!).toBeCloseTo(2, 2);
+    },
+  );
+
+  test('that none can have is a problem of its own and does not count; the reading keeps its ± when it is typed anew', () => {
+    const bad = toTest(limitedBy('outdoorDryBulb', 'some', 'degF'));
+    expect(bad.problems.map(({ key }) => key)).toEqual(['outdoorDryBulb.limit']);
+    expect(bad.test.otherLimits?.outdoorDryBulb).toBeNull();
+    const job = limitedBy('outdoorDryBulb', '2', 'degF');
+    const again = applyEdits(job, [typedField(job, 'outdoorDryBulb', '95', 'degF')]);
+    expect(toTest(again).test.otherLimits?.outdoorDryBulb).toBeCloseTo(2 * fahrenheitDegree, 9);
+    expect(withLimit(again, 'outdoorDryBulb', '', 'degF')).toMatchObject({ to: { text: '95' } });
   });
 });
 

@@ -130,7 +130,8 @@ const possible: readonly Possible[] = [
     takes: 12 * minutes(60),
     instead: (test, sources) => {
       const known = limitOf(sources, 'shared.humidity');
-      if (measureOf(test.entering) !== 'relativeHumidity' || known <= standardHumidity * 1.001) return null;
+      const isHeld = given(test.sideBySide?.shared?.humidity);
+      if (isHeld || measureOf(test.entering) !== 'relativeHumidity' || known <= standardHumidity * 1.001) return null;
       const moves = { 'entering.humidity': 1, 'leaving.humidity': 1 };
       return [...without(sources, /^shared\.humidity$/), limited('shared.humidity', standardHumidity, moves)];
     },

@@ -128,12 +128,15 @@ function Drift() {
 function Offsets() {
   const { sideBySide } = interpreted.value.test;
   if (!sideBySide) return null;
-  const { returnAir, supplyAir, reference } = sideBySide;
+  const { returnAir, supplyAir, reference, shared } = sideBySide;
   const weights = weightsOf(reference);
+  const error = shared?.error ?? { dryBulb: 0, humidity: 0 };
   const moved = (difference: typeof returnAir, by: number): string => {
     const humidity =
-      difference.humidity === null ? '' : `, ${signed(humidityStep(by * difference.humidity, measure.value))}`;
-    return `${signed(temperatureStep(by * difference.dryBulb))}${humidity}`;
+      difference.humidity === null
+        ? ''
+        : `, ${signed(humidityStep(by * difference.humidity - error.humidity, measure.value))}`;
+    return `${signed(temperatureStep(by * difference.dryBulb - error.dryBulb))}${humidity}`;
   };
   return (
     <section>
@@ -145,6 +148,18 @@ function Offsets() {
           { name: words.supplyReading, number: moved(supplyAir ?? returnAir, weights.leaving), unit: '' },
         ]}
       />
+      {(error.dryBulb !== 0 || error.humidity !== 0) && (
+        <p class="answer-note">
+          {words.byStandard(
+            [
+              error.dryBulb !== 0 && signed(temperatureStep(-error.dryBulb)),
+              error.humidity !== 0 && signed(humidityStep(-error.humidity, measure.value)),
+            ]
+              .filter(Boolean)
+              .join(', '),
+          )}
+        </p>
+      )}
     </section>
   );
 }

@@ -1,6 +1,7 @@
 /** Stamped readings of both probes in one air, as a person types them. */
 import { type Compared, compareProbes, type ProbePair } from '../../calc/confidence/compareProbes.ts';
 import { attempt, orNull } from '../../calc/outcome.ts';
+import type { HumidityMeasure } from '../../calc/sideBySide.ts';
 import { chosen } from '../choices.ts';
 import { siOf } from '../entered.ts';
 import { cellOf, type Grid, rowsOf } from '../gridCells.ts';
@@ -21,16 +22,23 @@ const quantities: Readonly<Record<string, QuantityKey>> = {
   WetBulb: 'state.wetBulb',
 };
 
-/** The grid of one air; its figures may be any that air can have. */
+/** What the figures of a column are: any that air can have; `null` for a column of words. */
+export const figuresOf = (column: string): QuantityKey | null =>
+  quantities[column.replace(/^(entering|leaving|known)/, '')] ?? null;
+
+/** The grid of one air. */
 export function pairGrid(air: PairAir): Grid {
   const key = `pairs.${air}` as const;
-  const quantity = (column: string) => quantities[column.replace(/^(entering|leaving)/, '')] ?? null;
-  return { key, columns: sureTables[key], quantity };
+  return { key, columns: sureTables[key], quantity: figuresOf };
 }
+
+/** How the probes of a job say their humidity. */
+export const measureHere = (job: Job): HumidityMeasure =>
+  measuredHere(job)[1] === 'wetBulb' ? 'wetBulb' : 'relativeHumidity';
 
 /** The columns that are typed here, by the humidity that the probes show. */
 export function pairColumns(job: Job, place: Place): readonly [dryBulb: string, humidity: string] {
-  const humidity = measuredHere(job)[1] === 'wetBulb' ? 'WetBulb' : 'RelativeHumidity';
+  const humidity = measureHere(job) === 'wetBulb' ? 'WetBulb' : 'RelativeHumidity';
   return [`${place}DryBulb`, `${place}${humidity}`];
 }
 
@@ -77,6 +85,5 @@ function rowsRead(job: Job, air: PairAir): readonly ProbePair[] {
 /** What the probes differ by in one air; `null` until both were read there. */
 export function comparedIn(job: Job, air: PairAir): Compared | null {
   const pairs = pairsIn(job, air);
-  const measure = measuredHere(job)[1] === 'wetBulb' ? 'wetBulb' : 'relativeHumidity';
-  return pairs.length === 0 ? null : orNull(attempt(() => compareProbes(pairs, { measure })));
+  return pairs.length === 0 ? null : orNull(attempt(() => compareProbes(pairs, { measure: measureHere(job) })));
 }

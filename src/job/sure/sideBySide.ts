@@ -1,5 +1,5 @@
 /** What the side-by-side check of a job says: from stamped readings where there are any, else from the differences typed. */
-import { probeClasses, usual } from '../../calc/confidence/defaults.ts';
+import { standards } from '../../calc/confidence/standards.ts';
 import { given } from '../../calc/readings.ts';
 import type { ProbeDifference, SideBySide } from '../../calc/types.ts';
 import { chosen, said } from '../choices.ts';
@@ -7,7 +7,8 @@ import { entered } from '../entered.ts';
 import { measuredHere } from '../readings.ts';
 import type { Job } from '../types.ts';
 import { joinSure } from './join.ts';
-import { comparedIn } from './pairs.ts';
+import { comparedIn, measureHere } from './pairs.ts';
+import { heldIn } from './standards.ts';
 
 joinSure();
 
@@ -23,7 +24,7 @@ export function sideBySideOf(job: Job): SideBySide | null {
     supplyAir: inSupply?.difference ?? null,
     reference: chosen(job, 'probes.reference') ?? 'neither',
     drift: driftOf(job, returnAir),
-    shared: sharedOf(job),
+    shared: sharedOf(job, inSupply?.difference ?? returnAir),
   };
 }
 
@@ -44,14 +45,19 @@ function driftOf(job: Job, first: ProbeDifference): SideBySide['drift'] {
   return { dryBulb: Math.abs(last.dryBulb - first.dryBulb), humidity };
 }
 
-/** What is left of the error that both share, where one of them was held against a standard. Common practice, no source. */
-function sharedOf(job: Job): SideBySide['shared'] {
-  const humidity = (chosen(job, 'probes.humidityStandard') ?? 'none') !== 'none';
-  const iceBath = chosen(job, 'probes.iceBath') === 'yes';
-  if (!humidity && !iceBath) return null;
-  const measure = measuredHere(job)[1] === 'wetBulb' ? 'wetBulb' : 'relativeHumidity';
+/**
+ * What is left of the error that both share, where they were held against a standard: by what they showed there, or, where nobody
+ * typed that, as having agreed with it. `difference`: of the probes, in the air that is nearest to the standards.
+ */
+function sharedOf(job: Job, difference: ProbeDifference): SideBySide['shared'] {
+  const held = chosen(job, 'probes.humidityStandard') ?? 'none';
+  const hasBath = chosen(job, 'probes.iceBath') === 'yes';
+  if (held === 'none' && !hasBath) return null;
+  const bath = heldIn(job, 'iceBath', difference);
+  const humidity = heldIn(job, held === 'salt' ? 'salt' : 'aspirated', difference);
   return {
-    dryBulb: iceBath ? usual.drift.dryBulb : null,
-    humidity: humidity ? probeClasses.calibrated[measure] : null,
+    dryBulb: hasBath ? (bath?.limit ?? standards.iceBath.limit) : null,
+    humidity: held === 'none' ? null : (humidity?.limit ?? standards.aspirated.limit[measureHere(job)]),
+    error: { dryBulb: bath?.correction ?? 0, humidity: humidity?.correction ?? 0 },
   };
 }

@@ -37,6 +37,17 @@ export const sureTables = {
     'capacity',
     'since',
   ],
+  /** One row: what each probe showed of the standards that it was held against, and what an aspirated wet bulb said beside it. */
+  standards: [
+    'enteringDryBulb',
+    'leavingDryBulb',
+    'enteringRelativeHumidity',
+    'leavingRelativeHumidity',
+    'knownRelativeHumidity',
+    'enteringWetBulb',
+    'leavingWetBulb',
+    'knownWetBulb',
+  ],
   supplyPoints: ['dryBulb'],
 } as const;
 

@@ -15,6 +15,7 @@ export const probeResults = {
   offsets: 'What is done with it',
   returnReading: 'Return reading moved by',
   supplyReading: 'Supply reading moved by',
+  byStandard: (amount: string) => `Of that, ${amount} on both by what they showed of a standard.`,
   worth: 'What it is worth',
   worthLead: (before: string, after: string, change: string) =>
     `Uncorrected, these readings say ${before}. Corrected they say ${after}: ${change}.`,

@@ -96,6 +96,7 @@ export const sureBody = {
     entering: 'The supply reading is moved by it.',
     leaving: 'The return reading is moved by it.',
   },
+  byStandard: (amount: string) => `Both are moved by ${amount} more, for what they showed of a standard.`,
   now: { checked: 'checked', unchecked: 'unchecked' },
   withCheck: 'checked side by side',
   withoutCheck: 'if nobody had checked',

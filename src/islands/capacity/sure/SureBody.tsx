@@ -23,6 +23,7 @@ export function SureBody() {
   return (
     <>
       {compared ? <FromReadings /> : checked ? <Differences /> : <p class="hint">{words.how}</p>}
+      <ByStandard />
       <p class="tools">
         <a href={href('/worksheets/probes/')}>{compared ? words.wayDone : words.way}</a>
       </p>
@@ -62,6 +63,17 @@ function FromReadings() {
       {words.fromReadings(temperatureStep(-dryBulb), said)} {moved()}
     </Echo>
   );
+}
+
+/** What both readings are moved by beside their difference. */
+function ByStandard() {
+  const { sideBySide, leaving } = interpreted.value.test;
+  const error = sideBySide?.shared?.error;
+  const moved = [
+    error?.dryBulb ? temperatureStep(-error.dryBulb) : '',
+    error?.humidity ? humidityStep(-error.humidity, measureOf(leaving)) : '',
+  ].filter(Boolean);
+  return moved.length === 0 ? null : <Echo>{words.byStandard(moved.join(', '))}</Echo>;
 }
 
 /** The range as it is, and what it is with a check or would be without: against the line. */

@@ -1,9 +1,14 @@
 import { probeWords as words } from '~/words/en/probes.ts';
 import { ChoiceField } from '../../ChoiceField.tsx';
+import { job } from '../../jobStore.ts';
+import { lazy } from '../../lazy.tsx';
 import { StepOf } from '../StepOf.tsx';
 
-/** Step 3: which probe is right, and what they were held against. */
+const StandardCells = lazy(() => import('../standards/StandardCells.tsx').then((module) => module.StandardCells));
+
+/** Step 3: which probe is right, what they were held against, and what they showed of that. */
 export function SharedStep() {
+  const { 'probes.humidityStandard': humidity = 'none', 'probes.iceBath': iceBath = 'no' } = job.value.chosen;
   return (
     <StepOf step="probesShared">
       <ChoiceField of="probes.reference" />
@@ -11,7 +16,7 @@ export function SharedStep() {
       <p class="hint">{words.salt}</p>
       <ChoiceField of="probes.iceBath" />
       <p class="hint">{words.iceBath}</p>
-      <p class="hint">{words.agreed}</p>
+      {(humidity !== 'none' || iceBath === 'yes') && <StandardCells />}
     </StepOf>
   );
 }
