@@ -1,9 +1,8 @@
-import { ticks } from 'd3-array';
-import { linear, oblique, px } from './scale.ts';
+import { oblique, px } from './scale.ts';
+import { steadyAxis as AXIS, type SteadyPoint, steadyFrame, steadyTop as TOP } from './steadyFrame.ts';
 
 export interface SteadyPlotProps {
-  /** Minutes before the last reading (negative), and the capacity relative to its mean over the last window, less one. */
-  readonly points: readonly { readonly minutes: number; readonly value: number }[];
+  readonly points: readonly SteadyPoint[];
   /** Minutes: where the last window begins, and since when it is steady. */
   readonly window: number;
   readonly since: number | null;
@@ -15,40 +14,15 @@ export interface SteadyPlotProps {
   readonly words: { readonly since: string; readonly axis: string; readonly summary: string };
 }
 
-const TOP = 30;
-const AXIS = 190;
-
-/** The value of the point nearest to a moment. */
-function valueAt(points: SteadyPlotProps['points'], minutes: number): number {
-  const nearest = points.reduce((best, one) =>
-    Math.abs(one.minutes - minutes) < Math.abs(best.minutes - minutes) ? one : best,
-  );
-  return nearest.value;
-}
-
-/** Three times what the last window needs: of the way there only the end matters, and what lies beyond runs along the edge. */
-const reachOf = (points: SteadyPlotProps['points']) =>
-  Math.min(0.6, Math.max(0.04, ...points.map(({ value }) => 3 * Math.abs(value))));
-
 /** The capacity over the time: measured thick in its last window, its trend there as a difference, a leader to the moment since which it is steady. */
 export function SteadyPlot({ points, window, since, trend, at, width, words }: SteadyPlotProps) {
-  const from = Math.min(-1, points[0]?.minutes ?? -1);
-  const reach = reachOf(points.filter(({ minutes }) => minutes >= window));
-  const x = linear([from, 0], [54, width - 14]);
-  const y = linear([-reach, reach], [AXIS, TOP]);
-  const clamped = (value: number) => Math.max(-reach, Math.min(reach, value));
-  const path = (some: SteadyPlotProps['points']) =>
-    some.length === 0
-      ? ''
-      : `M${some.map(({ minutes, value }) => `${px(x(minutes))} ${px(y(clamped(value)))}`).join('L')}`;
-  const times = ticks(from, 0, width > 500 ? 8 : 5);
-  const levels = ticks(-reach, reach, 4);
+  const { from, shown, x, y, path, valueAt, times, levels } = steadyFrame({ points, window, width });
   // Steady since before the picture begins: marked at its edge.
   const mark = since === null ? null : Math.max(from, since);
   const half = (trend ?? 0) / 2;
   const ends = [
-    [x(window), y(clamped(-half))],
-    [x(0), y(clamped(half))],
+    [x(window), y(-half)],
+    [x(0), y(half)],
   ] as const;
   return (
     <svg class="drawing" width="100%" viewBox={`0 0 ${width} ${AXIS + 46}`} role="img" aria-label={words.summary}>
@@ -75,7 +49,7 @@ export function SteadyPlot({ points, window, since, trend, at, width, words }: S
         {words.axis}
       </text>
       <path class="line-dimension" d={path(points)} />
-      <path class="line-measured" d={path(points.filter(({ minutes }) => minutes >= window))} />
+      <path class="line-measured" d={path(shown)} />
       {trend !== null && (
         <g>
           <path class="line-dimension" d={`M${ends.map(([one, other]) => `${px(one)} ${px(other)}`).join('L')}`} />
@@ -84,8 +58,8 @@ export function SteadyPlot({ points, window, since, trend, at, width, words }: S
       )}
       {mark !== null && (
         <g>
-          <path class="line-scale" d={`M${px(x(mark))} ${TOP - 8}V${px(y(clamped(valueAt(points, mark))))}`} />
-          <circle class="dot" cx={px(x(mark))} cy={px(y(clamped(valueAt(points, mark))))} r="4" />
+          <path class="line-scale" d={`M${px(x(mark))} ${TOP - 8}V${px(y(valueAt(mark)))}`} />
+          <circle class="dot" cx={px(x(mark))} cy={px(y(valueAt(mark)))} r="4" />
           <text class={x(mark) > width / 2 ? 'end clear' : 'clear'} x={px(x(mark))} y="16">
             {words.since}
           </text>

@@ -24,7 +24,7 @@ export interface CleanLog {
   readonly counts: LogCounts;
   /** The first row of the window of `width` seconds that ends at row `i`. */
   readonly windowStart: (i: number, width: number) => number;
-  /** The longest time between two rows from `from` to `to`. */
+  /** The longest time between two rows from `from` to `to`, where it is longer than the rule allows; else 0. */
   readonly longestGap: (from: number, to: number) => number;
 }
 
@@ -57,14 +57,23 @@ export function cleanLog(log: Log, gap: number): CleanLog {
       kept.push(i);
     }
   }
-  const taken = (values: readonly number[]) => Float64Array.from(kept, (i) => values[i] as number);
+  const taken = (values: readonly number[]) => {
+    const some = new Float64Array(kept.length);
+    for (let i = 0; i < kept.length; i++) some[i] = values[kept[i] as number] as number;
+    return some;
+  };
   const times = taken(time);
+  /** How many gaps there are up to each row. */
+  const gapsBefore = new Int32Array(times.length);
+  for (let i = 1; i < times.length; i++)
+    gapsBefore[i] = (gapsBefore[i - 1] as number) + ((times[i] as number) - (times[i - 1] as number) > gap ? 1 : 0);
   return {
     time: times,
     columns: Object.fromEntries(names.map((name) => [name, taken(columns[name] as readonly number[])])),
     counts: { rows: time.length, used: kept.length, unreadable, repeated, backwards, gaps },
     windowStart: (i, width) => firstFrom(times, (times[i] as number) - width),
     longestGap: (from, to) => {
+      if (gapsBefore[to] === gapsBefore[from]) return 0;
       let longest = 0;
       for (let i = from + 1; i <= to; i++) longest = Math.max(longest, (times[i] as number) - (times[i - 1] as number));
       return longest;

@@ -80,11 +80,15 @@ export function steady(log: Log, rule: SteadyRule = steadyRule): Steadiness {
     return values ? [{ column, most, spread: rollingSpread(time, values, rule.window) }] : [];
   });
   const trend = capacity && rollingTrend(time, capacity, rule.window);
-  const faultsAt = (i: number): readonly NotSteady[] => [
-    ...windowFaults(clean, i, notBefore, rule),
-    ...spreads.flatMap(({ column, most, spread }) => fault('range', column, spread[i] as number, most)),
-    ...(trend ? fault('trend', 'capacity', Math.abs(trend[i] as number), rule.trend) : []),
-  ];
+  const faultsAt = (i: number): readonly NotSteady[] => {
+    const faults = windowFaults(clean, i, notBefore, rule);
+    const note = (code: NotSteady['code'], column: NotSteady['column'], value: number, most: number) => {
+      if (value > most) faults.push({ code, column, value, most });
+    };
+    for (const { column, most, spread } of spreads) note('range', column, spread[i] as number, most);
+    if (trend) note('trend', 'capacity', Math.abs(trend[i] as number), rule.trend);
+    return faults;
+  };
   const notSteady = faultsAt(last);
   let first = last;
   while (notSteady.length === 0 && first > 0 && faultsAt(first - 1).length === 0) first--;
@@ -106,27 +110,23 @@ export function steady(log: Log, rule: SteadyRule = steadyRule): Steadiness {
   };
 }
 
-function fault(code: NotSteady['code'], column: NotSteady['column'], value: number, most: number): NotSteady[] {
-  return value > most ? [{ code, column, value, most }] : [];
-}
-
 /** What is wrong with the window that ends at a row, whatever its readings say. */
-function windowFaults(clean: CleanLog, i: number, notBefore: number | null, rule: SteadyRule): readonly NotSteady[] {
+function windowFaults(clean: CleanLog, i: number, notBefore: number | null, rule: SteadyRule): NotSteady[] {
   const { time } = clean;
   const end = time[i] as number;
   const from = clean.windowStart(i, rule.window);
   const span = end - (time[0] as number);
-  const short = span < rule.window - rule.gap / 2;
   const rows = i - from + 1;
   const early = notBefore === null ? 0 : notBefore - (end - rule.window);
-  return [
-    ...(early > 0 ? [{ code: 'tooEarly', column: null, value: early, most: 0 } as const] : []),
-    ...(short ? [{ code: 'tooShort', column: null, value: span, most: rule.window } as const] : []),
-    ...(rows < rule.leastRows
-      ? [{ code: 'tooFewRows', column: null, value: rows, most: rule.leastRows } as const]
-      : []),
-    ...fault('gap', null, clean.longestGap(from, i), rule.gap),
-  ];
+  const gap = clean.longestGap(from, i);
+  const faults: NotSteady[] = [];
+  const note = (code: NotSteady['code'], value: number, most: number) =>
+    faults.push({ code, column: null, value, most });
+  if (early > 0) note('tooEarly', early, 0);
+  if (span < rule.window - rule.gap / 2) note('tooShort', span, rule.window);
+  if (rows < rule.leastRows) note('tooFewRows', rows, rule.leastRows);
+  if (gap > rule.gap) note('gap', gap, rule.gap);
+  return faults;
 }
 
 const begunAt = ({ startedAt, changes = [] }: Log) => [...(startedAt === null ? [] : [startedAt]), ...changes];
@@ -145,9 +145,10 @@ function capacityOf({ time, columns }: CleanLog, measure: HumidityMeasure, press
   const h2 = columns['leaving.humidity'];
   if (!t1 || !h1 || !t2 || !h2) return null;
   const enthalpy = (t: number, humidity: number) => enthalpyAt(t, ratioFrom(measure, t, humidity, pressure));
-  return Float64Array.from(time, (_, i) => {
-    return enthalpy(t1[i] as number, h1[i] as number) - enthalpy(t2[i] as number, h2[i] as number);
-  });
+  const capacity = new Float64Array(time.length);
+  for (let i = 0; i < time.length; i++)
+    capacity[i] = enthalpy(t1[i] as number, h1[i] as number) - enthalpy(t2[i] as number, h2[i] as number);
+  return capacity;
 }
 
 function spreadOf(values: readonly number[]): number {
