@@ -13,6 +13,7 @@ import { HangTogether } from './HangTogether.tsx';
 import { isDesk, workingAsked } from './model.ts';
 import { nextStep } from './nextStep.ts';
 import { Range } from './sure/Range.tsx';
+import { Wait } from './Wait.tsx';
 
 const AirChart = lazy(() => import('./AirChart.tsx').then((module) => module.AirChart));
 
@@ -28,6 +29,7 @@ export function Results() {
       <section>
         <h2>{results.nextStep}</h2>
         <p>{nextStep.value}</p>
+        <Wait />
       </section>
       <CoolingAndDrying />
       {isDesk.value && (

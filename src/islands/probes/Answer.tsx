@@ -1,6 +1,6 @@
-import { probeAnswer as words } from '~/words/en/probes.ts';
+import { probeTodo, probeAnswer as words } from '~/words/en/probes.ts';
 import { lazy } from '../lazy.tsx';
-import { apartIn, first } from './model.ts';
+import { apartIn, first, todo } from './model.ts';
 
 const Results = lazy(() => import('./late.ts').then((late) => late.Results));
 
@@ -16,6 +16,9 @@ export function Answer() {
         <p class="answer-plain" role="status">
           {plain}
         </p>
+        {first.value && (
+          <p class="answer-note">{todo.value.length === 0 ? probeTodo.done : probeTodo.still(todo.value.join(', '))}</p>
+        )}
       </section>
       {first.value && <Results />}
     </div>

@@ -3,11 +3,11 @@ import { computed } from '@preact/signals';
 import { chosen } from '~/job/choices.ts';
 import { meanReading, measuredHere } from '~/job/readings.ts';
 import { joinSure } from '~/job/sure/join.ts';
-import { comparedIn, type PairAir } from '~/job/sure/pairs.ts';
+import { comparedIn, type PairAir, pairsIn } from '~/job/sure/pairs.ts';
 import { supplyPointsOf } from '~/job/sure/supplyPoints.ts';
 import { choiceWords } from '~/words/en/choices.ts';
 import { joinSureWords } from '~/words/en/joinSure.ts';
-import { probeBar, probeWords } from '~/words/en/probes.ts';
+import { probeBar, probeTodo, probeWords } from '~/words/en/probes.ts';
 import { job } from '../jobStore.ts';
 import type { BarWords } from '../SheetBar.tsx';
 import { sheetSteps } from '../sheetSteps.ts';
@@ -42,6 +42,21 @@ export const isSwapped = computed(() => chosen(job.value, 'probes.how') === 'swa
 
 /** The difference that the answer speaks of: the first air that was read. */
 export const first = computed(() => compared.return.value ?? compared.supply.value);
+
+/** Readings in one air that give a mean and its scatter. */
+const enough = 5;
+
+/** What is still to be done on this sheet, in the order in which it is done. */
+export const todo = computed((): readonly string[] => {
+  const { return: inReturn, supply, end } = compared;
+  const isSteady = job.value.tables['steady.batches'] !== undefined || pairsIn(job.value, 'steady').length >= enough;
+  return [
+    isSwapped.value || (inReturn.value?.pairs ?? 0) >= enough ? '' : probeTodo.return,
+    supply.value ? '' : probeTodo.supply,
+    isSteady ? '' : probeTodo.steady,
+    end.value ? '' : probeTodo.end,
+  ].filter(Boolean);
+});
 
 /** A difference as the sheet says it: what the taped supply probe shows more. */
 export interface Apart {
@@ -98,6 +113,12 @@ const lines: Readonly<Record<ProbeStep, () => string>> = {
 };
 export const lineOf = (step: ProbeStep): string => lines[step]();
 
+/** How many readings there are, then what is still to be done, then what became of the differences. */
+function smallOf(pairs: number): string {
+  const [next] = todo.value;
+  return pairs >= enough && next ? probeTodo.inBar(todo.value.join(', ')) : probeBar.applied(pairs);
+}
+
 export const bar = computed((): BarWords => {
   const found = first.value;
   if (!found) return { big: probeBar.start, sentence: true, small: probeBar.startSmall };
@@ -107,6 +128,6 @@ export const bar = computed((): BarWords => {
     big: humidity === null ? dry : probeWords.differ(dry, humidity),
     after: probeBar.apart,
     sentence: true,
-    small: used ? probeBar.applied(found.pairs) : probeBar.notApplied,
+    small: used ? smallOf(found.pairs) : probeBar.notApplied,
   };
 });
