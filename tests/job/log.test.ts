@@ -4,9 +4,10 @@ import { describe, expect, test } from 'vitest';
 import { demoJob } from '../../src/job/demo.ts';
 import { applyEdits } from '../../src/job/edit.ts';
 import { type JudgedLog, judgeLog, type LogSaid } from '../../src/job/log/judgeLog.ts';
-import { type OpenLog, openLog } from '../../src/job/log/openLog.ts';
+import { logLimits, type OpenLog, openLog } from '../../src/job/log/openLog.ts';
 import { timeOf, timeStyleOf } from '../../src/job/log/times.ts';
 import { meansEdits } from '../../src/job/sure/steadyMeans.ts';
+import { textOf } from '../../src/job/tableImport/decode.ts';
 import { toTest } from '../../src/job/toTest.ts';
 
 const opened = (text: string): OpenLog => {
@@ -17,6 +18,7 @@ const opened = (text: string): OpenLog => {
 const said = (log: OpenLog, more: Partial<LogSaid> = {}): LogSaid => ({
   roles: log.heads.map(({ role }) => role),
   temperatures: log.temperatures,
+  pressures: log.pressures,
   humidityAs: log.humidityAs,
   pressure: 101_325,
   startedAt: null,
@@ -135,6 +137,68 @@ describe('a record', () => {
     expect(openLog(text)).toBe(refusal);
   });
 
+  test('that is longer than a browser should hold is refused before it is looked at', () => {
+    expect(openLog('75,56\n'.repeat(logLimits.letters / 6 + 1))).toBe('tooLong');
+  });
+
+  test('of bytes that are no text throws nothing', () => {
+    fc.assert(
+      fc.property(fc.uint8Array({ maxLength: 400 }), (bytes) => {
+        const log = openLog(textOf(bytes));
+        if (typeof log !== 'string') judgeLog(log, said(log));
+      }),
+      { numRuns: 100 },
+    );
+  });
+
+  test('that lacks columns is judged by those that it has', () => {
+    const lines = plain.split('\n').map((line) => line.split(',').slice(0, 2).join(','));
+    const { steadiness, trace } = judged(lines.join('\n'), { roles: ['time', 'entering.dryBulb'] });
+    expect(steadiness.means['entering.dryBulb']).toBeCloseTo((75 - 32) / 1.8, 6);
+    expect(steadiness.trend).toBeNull();
+    expect(steadiness.isSteady).toBe(true);
+    expect(trace[0]?.capacity).toBeNull();
+    // Rows that end too soon lack their last figures, and are counted.
+    const short = plain.split('\n').map((line, row) => (row === 7 ? line.split(',').slice(0, 3).join(',') : line));
+    expect(judged(short.join('\n')).steadiness.counts).toMatchObject({ used: 30, unreadable: 1 });
+  });
+
+  test('with columns in °F and others in °C reads each in its own unit, and a cell that says another in that', () => {
+    const mixed = [
+      'Time,Return T (°F),Return RH (%),Supply T (°C),Supply RH (%),Outdoor',
+      ...minutes.map(({ minute, supply }) => {
+        const celsius = (supply - 32) / 1.8;
+        return `2026-08-12 14:${two(minute)}:00,75.0,50,${celsius.toFixed(3)},88,${minute % 2 ? '95 F' : '35.0 C'}`;
+      }),
+    ];
+    const { means } = judged(mixed.join('\n')).steadiness;
+    expect(means['entering.dryBulb']).toBeCloseTo((75 - 32) / 1.8, 6);
+    expect(means['leaving.dryBulb']).toBeCloseTo((56 - 32) / 1.8, 1);
+    expect(means.outdoorDryBulb).toBeCloseTo(35, 6);
+    // A word of the person on the unit holds for columns that say none.
+    expect(opened(plain).ownUnits).toBeNull();
+    // 91 °C is no outdoor temperature.
+    expect(judgeLog(opened(plain), said(opened(plain), { temperatures: 'degC' }))).toBe('noRows');
+  });
+
+  test.each([
+    ['Static (in. w.c.)', '0.55', 136.97],
+    ['Static pressure Pa', '137', 137],
+    ['TESP', '0.55', 136.97],
+  ])('with a static pressure (%s) has its mean, and is not steady while that moves', (title, text, pascals) => {
+    const of = (last: string) =>
+      plain
+        .split('\n')
+        .map((line, row) => `${line},${row === 0 ? title : row > 28 ? last : text}`)
+        .join('\n');
+    expect(opened(of(text)).heads.at(-1)?.role).toBe('supplyStatic');
+    const { means, isSteady } = judged(of(text)).steadiness;
+    expect(means.supplyStatic).toBeCloseTo(pascals, 1);
+    expect(isSteady).toBe(true);
+    const moved = judged(of(String(Number(text) * 1.3))).steadiness.notSteady;
+    expect(moved.map(({ code, column }) => [code, column])).toEqual([['range', 'supplyStatic']]);
+  });
+
   test('without a column for the time is asked for one', () => {
     const log = opened('Return F,Supply F\n75,56\n75,56\n75,56');
     expect(judgeLog(log, said(log))).toBe('noTime');
@@ -181,7 +245,10 @@ describe('a time', () => {
 test('the means of a steady record go into the fields of the job, and their scatter into its test until they are typed anew', () => {
   const { steadiness } = judged(plain);
   const at = '2026-08-12T14:30:00Z';
-  const job = applyEdits(demoJob, meansEdits(demoJob, steadiness, 'ip', { stamp: '1', at }));
+  const job = applyEdits(
+    demoJob,
+    meansEdits(demoJob, steadiness, { stamp: '1', at, measure: 'relativeHumidity', system: 'ip' }),
+  );
   expect(job.entered['leaving.dryBulb']).toMatchObject({ unit: 'degF', origin: 'from sheet', at });
   expect(Number(job.entered['leaving.dryBulb']?.text)).toBeCloseTo(56, 1);
   const { scatter } = toTest(job).test;
@@ -190,6 +257,13 @@ test('the means of a steady record go into the fields of the job, and their scat
     steadiness.scatter[0]?.moves['leaving.dryBulb'] ?? Number.NaN,
     4,
   );
+  // Wet bulbs of a record are read as wet bulbs from then on.
+  const wet = applyEdits(
+    demoJob,
+    meansEdits(demoJob, steadiness, { stamp: '1', at, measure: 'wetBulb', system: 'ip' }),
+  );
+  expect(wet.chosen.humidityAs).toBe('wetBulb');
+  expect(job.chosen.humidityAs).toBe(demoJob.chosen.humidityAs);
   const typed = applyEdits(job, [
     { slot: 'entered', key: 'leaving.dryBulb', to: { text: '56', unit: 'degF', origin: 'typed' } },
   ]);

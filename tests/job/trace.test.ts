@@ -36,7 +36,7 @@ function taken(log: Log): Job {
   const { steadiness, trace } = found;
   const stamp = String(steadiness.window.to);
   return applyEdits(demoJob, [
-    ...meansEdits(demoJob, steadiness, 'ip', { stamp, at: null }),
+    ...meansEdits(demoJob, steadiness, { stamp, at: null, measure: log.measure, system: 'ip' }),
     traceEdit(trace, steadiness, log.measure),
   ]);
 }

@@ -76,13 +76,21 @@ test('what is typed here moves the readings and narrows the range on the capacit
   await openAll(page);
   await typePairs(page, 'return', inReturn);
   await typePairs(page, 'supply', inSupply);
+  const answer = () => page.locator('.sheet-answer').innerText().then(plain);
   await expect
-    .poll(() => page.locator('.sheet-answer').innerText().then(plain))
+    .poll(answer)
+    .toContain('Still to do here: five return-air readings, the wait until steady, the end check.');
+  await page.getByRole('button', { name: 'Full speed and full airflow: now' }).tap();
+  await expect
+    .poll(answer)
     .toMatch(/Uncorrected, these readings say 28,900 Btu\/h\. Corrected they say 3\d,\d00 Btu\/h: \+\d\.\d %/);
   await keptText(page, '88.0');
   await go(page, sheet);
   await openAll(page);
   await expect.poll(() => bar(page).then(([big]) => big)).toBe('Cannot tell');
+  await expect
+    .poll(answer)
+    .toMatch(/Waiting until steady: not before \d\d:\d\d, then ten minutes of readings, to \d\d:\d\d\. To the wait/);
   await expect
     .poll(() => step(page, 'sure').innerText().then(plain))
     .toMatch(
@@ -178,6 +186,48 @@ test('a logger’s record is recognised, judged, drawn and taken over: its means
   await expect.poll(() => field(page, 'outdoorDryBulb').inputValue()).toBe('91.00');
 });
 
+/** Twenty minutes of one probe, a reading every ten seconds, in air that swings by some degrees. */
+function ownRecord(offset: number, behind: number): Buffer {
+  const rows = Array.from({ length: 121 }, (_, row) => {
+    const at = new Date(Date.UTC(2026, 7, 12, 14) + (row * 10 - behind) * 1000).toISOString();
+    return `${at},${(74 + 3 * Math.sin(row / 9) + offset).toFixed(2)},${50 + offset}`;
+  });
+  return Buffer.from(['Time,T (°F),RH (%)', ...rows].join('\n'));
+}
+
+test('the records of both probes are brought to one clock, and their readings taken over as five means', async () => {
+  const page = await open(probes);
+  await openAll(page);
+  await step(page, 'probesReturn').getByText('Open the records of the probes instead').tap();
+  const record = (name: string, buffer: Buffer) => ({ name, mimeType: 'text/csv', buffer });
+  const files = [record('a.csv', ownRecord(0, 0)), record('b.csv', ownRecord(0.5, 60))];
+  const field = page.locator('#open-pairs-return');
+  await field.waitFor({ state: 'attached' });
+  await field.setInputFiles(files);
+  const said = () => step(page, 'probesReturn').innerText().then(plain);
+  await expect
+    .poll(said)
+    .toMatch(
+      /60 pairs of readings, as the means of five parts: differ by 0\.5 °F\. The clock of the taped probe is 60 s behind/,
+    );
+  await page.getByRole('button', { name: 'Take these readings' }).tap();
+  await expect.poll(() => sentence(page)).toBe('The probes differ by 0.5 °F and 0.5 %.');
+  await expect.poll(() => cell(page, 'return', 4, 'leavingRelativeHumidity').inputValue()).toBe('50.50');
+});
+
+test('what a probe showed over the salt is taken off both readings, and said', async () => {
+  const page = await typed();
+  await page.getByRole('radio', { name: 'Over a saturated salt' }).check();
+  const shown = page.locator('#standard-leavingRelativeHumidity');
+  await shown.fill('79');
+  await expect
+    .poll(() => step(page, 'probesShared').innerText().then(plain))
+    .toMatch(/Together they read 3\.1 % too high: .* Both readings are lowered by it, and ±1\.8 % stays in doubt\./);
+  await expect
+    .poll(() => page.locator('.sheet-answer').innerText().then(plain))
+    .toMatch(/Of that, −3\.1 % on both by what they showed of a standard\./);
+});
+
 test('columns put right by hand are judged anew, and a file that is none gets its sentence', async () => {
   const page = await open(probes);
   await openAll(page);
@@ -187,7 +237,7 @@ test('columns put right by hand are judged anew, and a file that is none gets it
   await expect.poll(() => step(page, 'probesSteady').innerText()).toContain('Say which column is the time');
   const buffer = Buffer.from('a letter to nobody');
   await page.locator('#open-record').setInputFiles({ name: 'letter.txt', mimeType: 'text/plain', buffer });
-  await expect.poll(() => step(page, 'probesSteady').innerText()).toContain('No row with a time and two figures');
+  await expect.poll(() => step(page, 'probesSteady').innerText()).toContain('No row with a time and a figure');
 });
 
 test('the clock of the wait is kept with the job, and survives a page that is opened anew', async () => {

@@ -66,6 +66,7 @@ export const example: Test = {
   nominalCapacity: 3 * tonOfRefrigeration,
   line: 0.9,
   probeLimits: { dryBulb: 0.9 * fahrenheitDegree, relativeHumidity: 0.03, wetBulb: 0.9 * fahrenheitDegree },
+  otherLimits: null,
   sideBySide: null,
   supplyPoints: [],
   scatter: [],

@@ -113,10 +113,10 @@ const lines: Readonly<Record<ProbeStep, () => string>> = {
 };
 export const lineOf = (step: ProbeStep): string => lines[step]();
 
-/** How many readings there are, then what is still to be done, then what became of the differences. */
+/** How many readings there are, then what is to be done next, then what became of the differences. */
 function smallOf(pairs: number): string {
   const [next] = todo.value;
-  return pairs >= enough && next ? probeTodo.inBar(todo.value.join(', ')) : probeBar.applied(pairs);
+  return pairs >= enough && next ? probeTodo.inBar(next) : probeBar.applied(pairs);
 }
 
 export const bar = computed((): BarWords => {

@@ -7,5 +7,6 @@ export const logRoles = [
   'leaving.dryBulb',
   'leaving.humidity',
   'outdoorDryBulb',
+  'supplyStatic',
 ] as const;
 export type LogRole = (typeof logRoles)[number];

@@ -48,7 +48,7 @@ export function evenly<T>(all: readonly T[], most: number): readonly T[] {
   return step < 2 ? all : all.filter((_, at) => (all.length - 1 - at) % step === 0);
 }
 
-/** What the coil takes from a kilogram of air, J; `null` without the four readings. */
+/** What the coil takes from a kilogram of air, J; `null` without the four readings, and for readings that no air has. */
 function capacityAt({ columns, measure, pressure = 101_325 }: Log, row: number): number | null {
   const at = (name: LogColumn) => columns[name]?.[row];
   const [t1, h1, t2, h2] = [
@@ -59,5 +59,6 @@ function capacityAt({ columns, measure, pressure = 101_325 }: Log, row: number):
   ];
   if (t1 === undefined || h1 === undefined || t2 === undefined || h2 === undefined) return null;
   const enthalpy = (t: number, humidity: number) => enthalpyAt(t, ratioFrom(measure, t, humidity, pressure));
-  return enthalpy(t1, h1) - enthalpy(t2, h2);
+  const drop = enthalpy(t1, h1) - enthalpy(t2, h2);
+  return Number.isFinite(drop) ? drop : null;
 }

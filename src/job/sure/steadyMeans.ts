@@ -1,5 +1,6 @@
 /** The means of a steady record in the job: taken over into its fields, and what they are known to into its test. */
 import type { LogColumn, Steadiness } from '../../calc/confidence/steady.ts';
+import type { HumidityMeasure } from '../../calc/sideBySide.ts';
 import type { ErrorSource, TestInput } from '../../calc/types.ts';
 import { format } from '../format.ts';
 import { quantityOf, unitOf } from '../quantities.ts';
@@ -20,17 +21,25 @@ function fieldOf(column: Batched, humidity: Measured): QuantityKey {
 
 const batched = sureTables['steady.batches'].filter((column): column is Batched => column !== 'to');
 
+/** How means are taken over. */
+export interface Taken {
+  readonly stamp: string;
+  readonly at: string | null;
+  /** What the humidities of the record are. */
+  readonly measure: HumidityMeasure;
+  readonly system: System;
+}
+
 /**
  * The edits that take the means of a window over: each into its field, a digit finer than it is typed, and how far each of the
- * five parts of the window lies from them. `stamp` names the window; `at` is its end, ISO 8601, where the record has dates.
+ * five parts of the window lies from them. `stamp` names the window; `at` is its end, ISO 8601, where the record has dates. Where
+ * its humidities are of the other kind than the job reads, the job reads those from now on.
  */
 export function meansEdits(
   job: Job,
   { means, scatter }: Pick<Steadiness, 'means' | 'scatter'>,
-  system: System,
-  { stamp, at }: { readonly stamp: string; readonly at: string | null },
+  { stamp, at, measure: humidity, system }: Taken,
 ): readonly Edit[] {
-  const humidity = measuredHere(job)[1] ?? 'relativeHumidity';
   const columns = batched.filter((column) => means[column] !== undefined);
   const fields = columns.map((column): Edit => {
     const key = fieldOf(column, humidity);
@@ -57,7 +66,15 @@ export function meansEdits(
   const lists = (['entering', 'leaving'] as const).map(
     (place): Edit => ({ slot: 'tables', key: `${place}.readings`, to: undefined }),
   );
-  return [...fields, ...lists, { slot: 'tables', key: 'steady.batches', to: rows.length === 0 ? undefined : table }];
+  const hasHumidity = columns.some((column) => column.endsWith('humidity'));
+  const kind: readonly Edit[] =
+    hasHumidity && measuredHere(job)[1] !== humidity ? [{ slot: 'chosen', key: 'humidityAs', to: humidity }] : [];
+  return [
+    ...fields,
+    ...lists,
+    ...kind,
+    { slot: 'tables', key: 'steady.batches', to: rows.length === 0 ? undefined : table },
+  ];
 }
 
 /** Whether a reading of the job is still the mean of a record. */

@@ -1,6 +1,5 @@
 /** Words of the wait until a test is steady: its clocks, its record, its plot. */
 export const steadyWords = {
-  clocks: 'Clocks',
   start: 'Full speed and full airflow: now',
   startAgain: 'Begin again now',
   change: 'Something was changed: now',
@@ -12,32 +11,14 @@ export const steadyWords = {
   typedLead:
     'Five readings over ten minutes will do: the return probe in the return air, the taped one in the supply air.',
   open: 'Open a record (a CSV of any logger)',
-  reading: 'Reading the record…',
-  is: (rows: string, name: string) => `${name}: ${rows} rows. What is in each column?`,
-  columns: 'Columns of the record',
-  column: 'Column',
-  sample: 'First figures',
-  role: (title: string) => `What is in the column ${title}?`,
-  roles: {
-    none: 'Leave out',
-    time: 'Time',
-    'entering.dryBulb': 'Return temperature',
-    'entering.humidity': 'Return humidity',
-    'leaving.dryBulb': 'Supply temperature',
-    'leaving.humidity': 'Supply humidity',
-    outdoorDryBulb: 'Outdoor temperature',
-  },
-  unit: 'Its temperatures are in',
-  units: { degF: '°F', degC: '°C' },
   close: 'Put the record away',
   notStored: 'The record stays in this page only; its means go into the job.',
-  fileName: 'the file',
 } as const;
 
 export const steadyRefusals: Readonly<Record<string, string>> = {
   empty: 'There is nothing in this file.',
   notText: 'This is no table of text: export the record as CSV, and open that.',
-  noRows: 'No row with a time and two figures was found. Export the record as CSV, with its time.',
+  noRows: 'No row with a time and a figure was found. Export the record as CSV, with its time.',
   tooLong: 'This is more than a million rows or so. Export the last hours of it.',
   noTime: 'Say which column is the time: no column that was chosen reads as one.',
   noFigures: 'Say what is in the columns: none is chosen yet.',
@@ -51,7 +32,7 @@ export const steadyResult = {
     tooEarly: (value: string) => `Full speed and full airflow are too fresh: wait ${value} more.`,
     otherDay: 'The record ends long before full speed was noted: it is of another day, or its clock is wrong.',
     tooShort: (value: string) => `The record is ${value} long; ten minutes are needed.`,
-    tooFewRows: (value: string) => `${value} readings in the last ten minutes; five are needed.`,
+    tooFewRows: (value: string) => `Readings in the last ten minutes: ${value}; five are needed.`,
     gap: (value: string) => `${value} without a reading in the last ten minutes.`,
     range: (value: string, what: string, most: string) =>
       `${what} moved by ${value} in ten minutes; ${most} is the most.`,
@@ -63,7 +44,7 @@ export const steadyResult = {
     'leaving.dryBulb': 'Supply temperature',
     'leaving.humidity': 'Supply humidity',
     outdoorDryBulb: 'Outdoor temperature',
-    supplyStatic: 'Supply static pressure',
+    supplyStatic: 'Static pressure',
     capacity: 'Capacity',
   },
   seconds: (count: number) => (count >= 90 ? `${Math.round(count / 60)}\u00a0minutes` : `${Math.round(count)}\u00a0s`),
@@ -85,6 +66,7 @@ export const steadyResult = {
   meanHead: 'Mean',
   spreadHead: 'Highest less lowest',
   use: 'Take these means to the capacity sheet',
+  staticStays: 'The static pressure stays here: type it on the airflow sheet where a way there asks for it.',
   used: 'The capacity sheet has these means, and their scatter widens its range.',
   useUnsteady: 'Take them all the same',
 } as const;

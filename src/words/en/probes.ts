@@ -68,7 +68,7 @@ export const probeWords = {
   stamped: 'Each line notes its own time. Type 75, or 75.2; Enter leads on.',
   count: (count: number) => (count === 1 ? 'one reading' : `${count} readings`),
   differ: (temperature: string, humidity: string) => `${temperature}, ${humidity}`,
-  more: 'More lines',
+  records: 'Open the records of the probes instead',
   points: 'Supply temperatures',
   point: (row: number) => `Point ${row}`,
   mean: (count: number, mean: string, spread: string) => `${count} points: mean ${mean}, spread ${spread}.`,
@@ -79,8 +79,6 @@ export const probeWords = {
   iceBath:
     'Crushed ice and a little water, stirred; the tip in a thin bag, ten minutes: it should read 32.0\u00a0°F (0.0\u00a0°C).',
   salt: 'Wet table salt, more salt than water, in a closed jar with the tip above it, overnight at an even temperature: 75\u00a0% (75.3\u00a0% at 77\u00a0°F, 25\u00a0°C).',
-  agreed:
-    'Say yes only where the probe agreed within 1\u00a0% or 0.2\u00a0°F. One that did not should be adjusted, or the other one taken as right.',
 } as const;
 
 export const probeAnswer = {
@@ -94,6 +92,17 @@ export const probeAnswer = {
     'That is common in the trade (0.5\u00a0°F, 1\u00a0% or 0.3\u00a0°F wet bulb: common practice, no source), and still worth taking off.',
   uncommon:
     'That is more than is common (0.5\u00a0°F, 1\u00a0% or 0.3\u00a0°F wet bulb: common practice, no source). Taken off, it does no harm, unless one of them is broken.',
+} as const;
+
+/** What is still to be done, as it stands in a list. */
+export const probeTodo = {
+  return: 'five return-air readings',
+  supply: 'supply-air readings',
+  steady: 'the wait until steady',
+  end: 'the end check',
+  still: (list: string) => `Still to do here: ${list}.`,
+  inBar: (next: string) => `next: ${next}`,
+  done: 'All of this sheet is done.',
 } as const;
 
 export const probeBar = {

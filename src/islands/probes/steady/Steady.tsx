@@ -1,25 +1,25 @@
 import { steadyRule } from '~/calc/confidence/steadyRule.ts';
 import { formatNumber } from '~/job/format.ts';
-import { type LogRole, logRoles } from '~/job/log/roles.ts';
+import { logRoles } from '~/job/log/roles.ts';
 import { Check, Echo } from '~/parts/Echo.tsx';
-import { Select } from '~/parts/Select.tsx';
 import { parts } from '~/words/en/parts.ts';
+import { recordWords } from '~/words/en/probeRecords.ts';
 import { steadyRefusals, steadyWords as words } from '~/words/en/probeSteady.ts';
 import { clock } from '../../show.ts';
 import { PairCells } from '../PairCells.tsx';
+import { RecordColumns } from '../records/RecordColumns.tsx';
 import {
   changedAt,
-  isReading,
   notBefore,
   openRecord,
   putAway,
   record,
   refusal,
-  roles,
+  rowsReading,
+  said,
   stampChange,
   stampStart,
   startedAt,
-  temperatures,
 } from './model.ts';
 import { SteadyResult } from './SteadyResult.tsx';
 
@@ -38,7 +38,17 @@ export function Steady() {
         </details>
       )}
       <OpenRecord />
-      {record.value && <Columns />}
+      {record.value && said.value && (
+        <RecordColumns
+          id="record"
+          of={record.value}
+          said={said.value}
+          roles={logRoles}
+          onSay={(to) => {
+            said.value = to;
+          }}
+        />
+      )}
       <SteadyResult />
       <p class="hint">{words.rule}</p>
     </>
@@ -72,7 +82,8 @@ function Clocks() {
 
 function OpenRecord() {
   const open = record.value;
-  const said = refusal.value && steadyRefusals[refusal.value];
+  const refused = refusal.value && steadyRefusals[refusal.value];
+  const rows = rowsReading.value;
   return (
     <>
       <p class="tools">
@@ -97,46 +108,10 @@ function OpenRecord() {
         )}
       </p>
       <p class="hint">{words.notStored}</p>
-      <div role="status">{isReading.value && <Echo>{words.reading}</Echo>}</div>
-      {said && <Check lead={parts.check}>{said}</Check>}
+      <div role="status">
+        {rows !== null && <Echo>{rows === 0 ? recordWords.reading : recordWords.rowsRead(formatNumber(rows, 0))}</Echo>}
+      </div>
+      {refused && <Check lead={parts.check}>{refused}</Check>}
     </>
-  );
-}
-
-/** What each column is taken for, to be put right by whoever knows better. */
-function Columns() {
-  const open = record.value;
-  if (!open) return null;
-  const options = Object.fromEntries(logRoles.map((role) => [role, words.roles[role]]));
-  const choose = (index: number, role: LogRole) => {
-    roles.value = roles.value.map((one, at) => (at === index ? role : one === role && role !== 'none' ? 'none' : one));
-  };
-  return (
-    <div class="record-columns">
-      <p class="label">{words.is(formatNumber(open.rows, 0), open.name)}</p>
-      {open.heads.map(({ title, sample }, index) => (
-        <div key={index} class="record-column">
-          <Select
-            id={`record-column-${index}`}
-            ask={title}
-            options={options}
-            value={roles.value[index] ?? 'none'}
-            open={words.roles.none}
-            onChoose={(role) => choose(index, role as LogRole)}
-          />
-          <p class="hint">{sample}</p>
-        </div>
-      ))}
-      <Select
-        id="record-unit"
-        ask={words.unit}
-        options={words.units}
-        value={temperatures.value}
-        open={words.units.degF}
-        onChoose={(unit) => {
-          temperatures.value = unit as 'degF' | 'degC';
-        }}
-      />
-    </div>
   );
 }

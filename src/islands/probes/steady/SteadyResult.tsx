@@ -11,9 +11,9 @@ import { Ledger, type LedgerLine } from '~/parts/Ledger.tsx';
 import { ScrollRegion } from '~/parts/ScrollRegion.tsx';
 import { steadyResult as words } from '~/words/en/probeSteady.ts';
 import { edit, job, system } from '../../jobStore.ts';
-import { clock, humidityStep, inUnitOf, joined, percent, temperature, temperatureStep } from '../../show.ts';
-import { isDesk, measure } from '../model.ts';
-import { found, record } from './model.ts';
+import { clock, humidityStep, inUnitOf, joined, ofKind, percent, temperature, temperatureStep } from '../../show.ts';
+import { isDesk } from '../model.ts';
+import { found, record, recordMeasure } from './model.ts';
 
 /** Whether the record is steady, since when and why not; the plot, the means, and the way to the capacity sheet. */
 export function SteadyResult() {
@@ -46,8 +46,8 @@ function timeText({ dated, steadiness }: JudgedLog, seconds: number): string {
 
 function amount(column: NotSteady['column'], value: number): string {
   if (column === 'capacity') return joined(inUnitOf(value, 'percent', 1));
-  if (column?.endsWith('humidity')) return humidityStep(value, measure.value);
-  return column === 'supplyStatic' ? joined(inUnitOf(value, 'inwc', 2)) : temperatureStep(value);
+  if (column?.endsWith('humidity')) return humidityStep(value, recordMeasure.value);
+  return column === 'supplyStatic' ? joined(ofKind('airPressure', value)) : temperatureStep(value);
 }
 
 /** s. A record that ends so long before the start of the test is none of it. */
@@ -141,8 +141,9 @@ function Plot({ of: made }: { of: JudgedLog }) {
 }
 
 function readingText(column: LogColumn, value: number): string {
+  if (column === 'supplyStatic') return joined(ofKind('airPressure', value));
   if (!column.endsWith('humidity')) return temperature(value);
-  return measure.value === 'wetBulb' ? temperature(value) : percent(value);
+  return recordMeasure.value === 'wetBulb' ? temperature(value) : percent(value);
 }
 
 function momentText(made: JudgedLog, { time, capacity, readings }: TracePoint): string {
@@ -202,7 +203,7 @@ function Table({ of: made }: { of: JudgedLog }) {
 
 /** The means of the last window and how far the readings moved in it; one key takes them over. */
 function Means({ of: { steadiness, dated, trace } }: { of: JudgedLog }) {
-  const columns = (Object.keys(steadiness.means) as LogColumn[]).filter((column) => column !== 'supplyStatic');
+  const columns = Object.keys(steadiness.means) as LogColumn[];
   const lines = columns.map((column): LedgerLine => {
     const mean = readingText(column, steadiness.means[column] ?? Number.NaN);
     return {
@@ -218,6 +219,7 @@ function Means({ of: { steadiness, dated, trace } }: { of: JudgedLog }) {
     <>
       <h3>{words.means}</h3>
       <Ledger caption={words.means} lines={lines} />
+      {steadiness.means.supplyStatic !== undefined && <p class="hint">{words.staticStays}</p>}
       {isUsed ? (
         <Echo>{words.used}</Echo>
       ) : (
@@ -227,8 +229,8 @@ function Means({ of: { steadiness, dated, trace } }: { of: JudgedLog }) {
             class={steadiness.isSteady ? 'action' : 'plain-button'}
             onClick={() =>
               edit(
-                ...meansEdits(job.value, steadiness, system.value, { stamp, at }),
-                traceEdit(trace, steadiness, measure.value),
+                ...meansEdits(job.value, steadiness, { stamp, at, measure: recordMeasure.value, system: system.value }),
+                traceEdit(trace, steadiness, recordMeasure.value),
               )
             }
           >

@@ -1,32 +1,22 @@
 /** The wait until steady: the clocks of the job, the record that is open, and what is made of either. */
-import { computed, effect, signal } from '@preact/signals';
+import { batch, computed, effect, signal } from '@preact/signals';
 import type { Log } from '~/calc/confidence/steady.ts';
-import { steadyRule } from '~/calc/confidence/steadyRule.ts';
 import { sitePressure } from '~/job/entered.ts';
 import { type JudgedLog, type JudgeRefusal, judged } from '~/job/log/judgeLog.ts';
 import type { LogRefusal } from '~/job/log/openLog.ts';
-import type { LogRole } from '~/job/log/roles.ts';
+import type { ColumnsSaid } from '~/job/log/readColumns.ts';
 import { pairsIn } from '~/job/sure/pairs.ts';
+import { steadyClock } from '~/job/sure/steadyClock.ts';
 import { edit, job } from '../../jobStore.ts';
-import { whenUntouched } from '../../untouched.ts';
-import type { LogAsk, LogOpened, LogReply } from '../../workers/log.ts';
+import type { LogOpened, LogReply } from '../../workers/log.ts';
 import { measure } from '../model.ts';
+import { logWorker } from '../records/logWorker.ts';
+import type { OpenedRecord } from '../records/RecordColumns.tsx';
 
-const seconds = (iso: string | undefined): number | null => {
-  const time = iso === undefined ? Number.NaN : Date.parse(iso) / 1000;
-  return Number.isFinite(time) ? time : null;
-};
-
-/** The clocks of the job: times of its start, so that a locked or restarted phone loses nothing. */
-export const startedAt = computed(() => seconds(job.value.notes['steady.startedAt']));
-export const changedAt = computed(() => {
-  const changed = seconds(job.value.notes['steady.changedAt']);
-  return changed !== null && changed > (startedAt.value ?? -Infinity) ? changed : null;
-});
-export const notBefore = computed(() => {
-  const begun = changedAt.value ?? startedAt.value;
-  return begun === null ? null : begun + steadyRule.settle;
-});
+const clocks = computed(() => steadyClock(job.value));
+export const startedAt = computed(() => clocks.value.startedAt);
+export const changedAt = computed(() => clocks.value.changedAt);
+export const notBefore = computed(() => clocks.value.notBefore);
 
 export const stampStart = () =>
   edit(
@@ -35,48 +25,29 @@ export const stampStart = () =>
   );
 export const stampChange = () => edit({ slot: 'notes', key: 'steady.changedAt', to: new Date().toISOString() });
 
-export interface OpenedRecord extends LogOpened {
-  readonly name: string;
-}
 /** The record that is open, and what the person says of its columns; it stays in this page. */
 export const record = signal<OpenedRecord | null>(null);
-export const roles = signal<readonly LogRole[]>([]);
-export const temperatures = signal<'degF' | 'degC'>('degF');
+export const said = signal<ColumnsSaid | null>(null);
 export const refusal = signal<LogRefusal | JudgeRefusal | null>(null);
-export const isReading = signal(false);
+/** Rows that are being looked at; 0 while their number is not known, `null` when nothing is read. */
+export const rowsReading = signal<number | null>(null);
 const judgedRecord = signal<JudgedLog | null>(null);
 
-let worker: Worker | null = null;
-let ticket = 0;
-
-function ask(message: { readonly open: Blob } | { readonly said: Extract<LogAsk, { said: unknown }>['said'] }): void {
-  worker ??= started();
-  ticket++;
-  worker.postMessage({ ticket, ...message } satisfies LogAsk);
-}
-
 let name = '';
+const ask = logWorker(take, () => {
+  rowsReading.value = null;
+  refusal.value = 'notText';
+});
 
-function started(): Worker {
-  const fresh = new Worker(new URL('../../workers/log.ts', import.meta.url), { type: 'module' });
-  fresh.onmessage = ({ data }: MessageEvent<LogReply>) => {
-    if (data.ticket === ticket) whenUntouched(() => take(data));
-  };
-  fresh.onerror = () => {
-    worker = null;
-    isReading.value = false;
-    refusal.value = 'notText';
-  };
-  return fresh;
-}
-
-function take({ opened, judged: found }: LogReply): void {
-  isReading.value = false;
+function take({ rows, opened, judged: found }: LogReply): void {
+  rowsReading.value = rows ?? null;
   if (typeof opened === 'string') refusal.value = opened;
-  else if (opened) {
-    roles.value = opened.heads.map(({ role }) => role);
-    temperatures.value = opened.temperatures;
-    record.value = { ...opened, name };
+  else if (opened?.[0]) {
+    const [{ heads, temperatures, pressures, humidityAs }] = opened as [LogOpened];
+    batch(() => {
+      said.value = { roles: heads.map(({ role }) => role), temperatures, pressures, humidityAs };
+      record.value = { ...(opened[0] as LogOpened), name };
+    });
   } else if (typeof found === 'string') {
     refusal.value = found;
     judgedRecord.value = null;
@@ -88,11 +59,9 @@ function take({ opened, judged: found }: LogReply): void {
 
 export function openRecord(file: File): void {
   name = file.name.slice(0, 60);
-  refusal.value = null;
-  record.value = null;
-  judgedRecord.value = null;
-  isReading.value = true;
-  ask({ open: file });
+  putAway();
+  rowsReading.value = 0;
+  ask({ open: [file], together: false });
 }
 
 export function putAway(): void {
@@ -104,13 +73,10 @@ export function putAway(): void {
 // Judged anew with every word on its columns and every clock.
 if (typeof document !== 'undefined') {
   effect(() => {
-    const open = record.value;
-    if (!open) return;
+    if (!record.value || !said.value) return;
     ask({
       said: {
-        roles: roles.value,
-        temperatures: temperatures.value,
-        humidityAs: open.humidityAs,
+        ...said.value,
         pressure: sitePressure(job.value),
         startedAt: startedAt.value,
         changedAt: changedAt.value,
@@ -118,6 +84,9 @@ if (typeof document !== 'undefined') {
     });
   });
 }
+
+/** How the humidities say themselves: those of the record, or those typed here. */
+export const recordMeasure = computed(() => (record.value && said.value?.humidityAs) ?? measure.value);
 
 /** Readings typed here, each pair in its own air, as a record. */
 const typedLog = computed((): Log | null => {

@@ -1,9 +1,13 @@
 import { Echo } from '~/parts/Echo.tsx';
 import { probeWords as words } from '~/words/en/probes.ts';
 import { ChoiceField } from '../../ChoiceField.tsx';
+import { LateFold } from '../../LateFold.tsx';
+import { lazy } from '../../lazy.tsx';
 import { apartIn, compared, isSwapped } from '../model.ts';
 import { PairCells } from '../PairCells.tsx';
 import { StepOf } from '../StepOf.tsx';
+
+const OpenPairs = lazy(() => import('../pairs/OpenPairs.tsx').then((module) => module.OpenPairs));
 
 /** Step 1: both in the return air. */
 export function ReturnStep() {
@@ -13,6 +17,7 @@ export function ReturnStep() {
       <ChoiceField of="probes.how" />
       {isSwapped.value && <p class="hint">{words.swap}</p>}
       <PairCells air={isSwapped.value ? 'swap' : 'return'} />
+      {!isSwapped.value && <Records air="return" />}
       <Found air="return" />
     </StepOf>
   );
@@ -22,7 +27,14 @@ export function ReturnStep() {
 export function SupplyStep() {
   return (
     <StepOf step="probesSupply">
-      {isSwapped.value ? <p class="hint">{words.swapHere}</p> : <PairCells air="supply" />}
+      {isSwapped.value ? (
+        <p class="hint">{words.swapHere}</p>
+      ) : (
+        <>
+          <PairCells air="supply" />
+          <Records air="supply" />
+        </>
+      )}
       <Found air="supply" />
     </StepOf>
   );
@@ -33,8 +45,18 @@ export function EndStep() {
   return (
     <StepOf step="probesEnd">
       <PairCells air="end" />
+      <Records air="end" />
       <Found air="end" />
     </StepOf>
+  );
+}
+
+/** What the probes' own records say of this air, for whoever has them. */
+function Records({ air }: { air: keyof typeof compared }) {
+  return (
+    <LateFold summary={words.records}>
+      <OpenPairs air={air} />
+    </LateFold>
   );
 }
 
