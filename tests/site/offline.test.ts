@@ -1,7 +1,13 @@
 /** After one visit the whole site works without a signal. */
+import { cp, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import type { Page } from 'playwright-core';
 import { expect, inject, test } from 'vitest';
-import { pagesUnder } from './builtSite.ts';
+import { offline } from '../../src/build/offline.mjs';
+import { serve } from '../../src/build/serve.mjs';
+import { compressed, pagesUnder } from './builtSite.ts';
 import { bar, cellFields, field, fillJob, keptText, openAll, phone, plain, ready, sheet, useSite } from './support.ts';
 
 const { blank, open, forgive } = useSite();
@@ -65,4 +71,43 @@ test('a page says on which day the site was saved, and before that it says nothi
   expect(plain(await saved.locator('.frame-saved').innerText())).toMatch(
     /^Saved for use with no signal: [A-Z][a-z]+ \d+\.$/,
   );
+});
+
+test('the copy of the whole site is at most 2 MB over the wire and 6 MB on the device', async () => {
+  const dist = inject('dist');
+  const [, list = '{}'] = /const FILES = (.*);\n/.exec(await readFile(join(dist, 'sw.js'), 'utf8')) ?? [];
+  const files = await Promise.all(Object.keys(JSON.parse(list)).map((file) => readFile(join(dist, file))));
+  const stored = files.reduce((sum, file) => sum + file.length, 0);
+  // What is compressed already is sent as it is.
+  const sent = files.reduce((sum, file) => sum + Math.min(file.length, compressed(file)), 0);
+  console.log(`  ${files.length} files, ${sent} bytes over the wire, ${stored} stored`);
+  expect(files.length).toBeGreaterThan(100);
+  expect(sent).toBeLessThanOrEqual(2_000_000);
+  expect(stored).toBeLessThanOrEqual(6_000_000);
+});
+
+test('a new version says that it is ready and waits; the open page goes on with the old one until it is asked for', async () => {
+  const dir = await mkdtemp(join(tmpdir(), 'ton-for-ton-next-'));
+  await cp(inject('dist'), dir, { recursive: true });
+  const server = await serve({ dir });
+  const { page } = await blank({ ...phone, serviceWorkers: 'allow' });
+  const address = `${server.url}cautions/`;
+  await page.goto(address);
+  await page.locator('.frame-saved:not([hidden])').waitFor({ state: 'attached' });
+  await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
+  const changed = join(dir, 'cautions', 'index.html');
+  await writeFile(changed, (await readFile(changed, 'utf8')).replace('<h1', '<h1 data-next'));
+  await offline().hooks['astro:build:done']({ dir: pathToFileURL(`${dir}/`), logger: { info: () => {} } });
+  await page.evaluate(async () => void (await (await navigator.serviceWorker.ready).update()));
+  await page.locator('.frame-update:not([hidden])').waitFor();
+  await page.goto(`${server.url}${sheet}?demo`);
+  await page.locator('.answer-sentence').waitFor();
+  await page.locator('summary', { hasText: 'The working' }).tap();
+  await page.locator('.working-list').first().waitFor();
+  await page.goto(address);
+  expect(await page.locator('h1[data-next]').count()).toBe(0);
+  await page.locator('.frame-update button').tap();
+  await page.locator('h1[data-next]').waitFor();
+  await server.close();
+  await rm(dir, { recursive: true });
 });

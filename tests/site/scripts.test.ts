@@ -31,7 +31,7 @@ const worksheets = Object.keys(mostBefore);
 const livePictures = ['method/duct-system/index.html', 'method/measured-cooling/index.html'];
 const mostWhenSeen = 30_000;
 /** Pages whose island is a list and no sheet: nobody types into them. */
-const lists = ['jobs/index.html'];
+const lists = ['jobs/index.html', 'jobs/compare/index.html'];
 const mostOfList = 30_000;
 const dist = inject('dist');
 const chunks = inject('chunks');

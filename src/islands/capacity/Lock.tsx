@@ -41,11 +41,14 @@ function Locked({ lock: { at, code } }: { lock: Lock }) {
             <caption>{words.changes}</caption>
             <thead>
               <tr>
-                {[words.what, words.was, words.is, words.at].map((head) => (
+                {[words.what, words.was, words.is].map((head) => (
                   <th scope="col" key={head}>
                     {head}
                   </th>
                 ))}
+                <th scope="col" class="number">
+                  {words.at}
+                </th>
               </tr>
             </thead>
             <tbody>

@@ -1,12 +1,27 @@
 import { useEffect } from 'preact/hooks';
 import { writeJobFile } from '~/job/jobFile.ts';
 import { type KeptJob, lastTyped } from '~/job/jobShelf.ts';
+import { lockedOf } from '~/job/lockList.ts';
 import { Check } from '~/parts/Echo.tsx';
 import { href } from '~/parts/href.ts';
 import { shelfProblems, jobsPage as words } from '~/words/en/jobs.ts';
 import { textFile } from '../saveFile.ts';
 import { BringIn } from './BringIn.tsx';
-import { copy, deleted, kept, look, nameOf, putBack, remove, trouble } from './model.ts';
+import { Keeping } from './Keeping.tsx';
+import {
+  atOnce,
+  copy,
+  deleted,
+  isDrawing,
+  kept,
+  look,
+  nameOf,
+  putBack,
+  remove,
+  saveResults,
+  shown,
+  trouble,
+} from './model.ts';
 
 /** The jobs of this device: a line each, what may be done with it, and files of them. */
 export function List() {
@@ -31,10 +46,23 @@ export function List() {
         <p>{words.none}</p>
       ) : (
         <ul>
-          {list.map((one) => (
+          {list.slice(0, shown.value).map((one) => (
             <Line key={one.record.id} of={one} />
           ))}
         </ul>
+      )}
+      {list.length > shown.value && (
+        <p class="tools">
+          <button
+            type="button"
+            class="plain-button"
+            onClick={() => {
+              shown.value += atOnce;
+            }}
+          >
+            {words.showMore(list.length - shown.value)}
+          </button>
+        </p>
       )}
       <p class="tools">
         <a class="action" href={href('/worksheets/capacity/?new')}>
@@ -49,8 +77,16 @@ export function List() {
             {words.saveAll}
           </button>
         )}
+        {readable.length > 0 && (
+          <button type="button" class="plain-button" disabled={isDrawing.value} onClick={() => void saveResults()}>
+            {words.saveResults}
+          </button>
+        )}
+        {readable.length > 1 && <a href={href('/jobs/compare/')}>{words.compare}</a>}
       </p>
+      <p role="status">{isDrawing.value && words.drawing}</p>
       <BringIn />
+      <Keeping />
     </>
   );
 }
@@ -98,6 +134,7 @@ function factsOf({ job, isOpen }: KeptJob): string {
   const day = at && new Date(at).toLocaleDateString('en', { day: 'numeric', month: 'long', year: 'numeric' });
   return [
     isOpen && words.open,
+    lockedOf(job) && words.locked(lockedOf(job)?.code ?? ''),
     job.invented && words.invented,
     job.notes.system?.trim(),
     day && words.read(day),

@@ -4,8 +4,9 @@ import type { Done, StorageTrouble } from '~/job/database.ts';
 import { compared, type Incoming, longestFile, type ReadJobFile, readJobFile } from '~/job/jobFile.ts';
 import { type JobRecord, type KeptJob, listJobs, putJobs, removeJob } from '~/job/jobShelf.ts';
 import { newId } from '~/job/newId.ts';
-import type { Job } from '~/job/types.ts';
+import type { Job, System } from '~/job/types.ts';
 import { jobsPage as words } from '~/words/en/jobs.ts';
+import { textFile } from '../saveFile.ts';
 
 /** `null` until the device has been asked. */
 export const kept = signal<readonly KeptJob[] | null>(null);
@@ -14,6 +15,13 @@ export const trouble = signal<StorageTrouble | null>(null);
 export const deleted = signal<readonly { readonly record: JobRecord; readonly name: string }[]>([]);
 export const incoming = signal<Incoming | null>(null);
 export const refusedFile = signal<Extract<ReadJobFile, { ok: false }> | null>(null);
+/** How many lines are drawn at first, and with each press of the key below them: nobody reads a thousand. */
+export const atOnce = 50;
+export const shown = signal(atOnce);
+/** Whether results are being worked out for a file. */
+export const isDrawing = signal(false);
+/** Whether the browser will keep the store when the device runs low; `null` until it has said. */
+export const isLasting = signal<boolean | null>(null);
 /** How many a file has brought. */
 export const taken = signal<number | null>(null);
 
@@ -25,6 +33,21 @@ export async function look(): Promise<void> {
   const found = await listJobs();
   trouble.value = found.ok ? null : found.trouble;
   kept.value = found.ok ? found.value : [];
+  isLasting.value = (await navigator.storage?.persisted?.().catch(() => false)) ?? false;
+}
+
+/** The results of all jobs for a spreadsheet, in the units of the page. */
+export async function saveResults(): Promise<void> {
+  isDrawing.value = true;
+  const [{ resultRows, testOf }, { drawAll }, { csvText }] = await Promise.all([
+    import('./resultsTable.ts'),
+    import('../drawOnce.ts'),
+    import('~/job/csv.ts'),
+  ]);
+  const all = jobs();
+  const system = (document.documentElement.dataset['units'] as System | undefined) ?? 'ip';
+  textFile(csvText(resultRows(all, await drawAll(all.map(testOf)), system)), words.resultsName, 'csv');
+  isDrawing.value = false;
 }
 
 /** Says what stood in the way, else looks again; false when something did. */
@@ -36,8 +59,10 @@ async function after(done: Promise<Done<unknown>>): Promise<boolean> {
 }
 
 export async function copy(job: Job): Promise<void> {
-  const notes = { ...job.notes, address: words.copied(nameOf(job)) };
-  const record: Job = { ...job, id: newId(), notes };
+  // A copy is an open job again.
+  const { 'locked.at': _at, 'locked.code': _code, ...notes } = job.notes;
+  const { 'locked.changes': _changes, ...tables } = job.tables;
+  const record: Job = { ...job, id: newId(), tables, notes: { ...notes, address: words.copied(nameOf(job)) } };
   await after(putJobs([record]));
 }
 

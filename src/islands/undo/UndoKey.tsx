@@ -12,7 +12,9 @@ export function UndoKey() {
       <button type="button" class="plain-button" disabled={!canUndo.value} onClick={undo}>
         {words.undo}
       </button>
-      <span role="status">{back && words.undone(whatOf(back))}</span>
+      <span class="tools-said" role="status">
+        {back && words.undone(whatOf(back))}
+      </span>
     </>
   );
 }

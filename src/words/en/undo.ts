@@ -8,5 +8,5 @@ export const undoWords = {
   back: (name: string, text: string) => `${name} is ${text} again`,
   emptied: (name: string) => `${name} is empty again`,
   more: (name: string, count: number) => `${name} and ${count} more`,
-  slots: { entered: 'a figure', chosen: 'an answer', tables: 'a table', notes: 'a note' },
+  slots: { entered: 'a figure', chosen: 'an answer', tables: 'a table', notes: 'a note or a tick' },
 } as const;

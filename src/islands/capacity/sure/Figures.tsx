@@ -6,11 +6,12 @@ import { Ledger, type LedgerLine } from '~/parts/Ledger.tsx';
 import { ScrollRegion } from '~/parts/ScrollRegion.tsx';
 import { improvementParts, improvementWords } from '~/words/en/improvements.ts';
 import { rangedNames, sureFigures as words } from '~/words/en/sureFigures.ts';
+import { draws } from '../../drawOptions.ts';
 import { capacity, inUnitOf, joined, percent, type Shown } from '../../show.ts';
 import { assessment, system } from '../../store.ts';
 import { isDesk } from '../model.ts';
 import { causes, largest } from './causes.ts';
-import { drawn, draws } from './draws.ts';
+import { drawn } from './draws.ts';
 import { endsText, shown, verdict } from './verdict.ts';
 
 /** What stands behind the range: its uncertainty, the chance, the guard band; what makes it and what would narrow it. */

@@ -2,10 +2,11 @@ import { useEffect } from 'preact/hooks';
 import { ShareScale } from '~/charts/ShareScale.tsx';
 import { results } from '~/words/en/results.ts';
 import { rangeWords, shareWords, verdictNames } from '~/words/en/verdict.ts';
+import { draws } from '../../drawOptions.ts';
 import { percent } from '../../show.ts';
 import { edit } from '../../store.ts';
 import { isDesk } from '../model.ts';
-import { draws, keepDrawing } from './draws.ts';
+import { keepDrawing } from './draws.ts';
 import { endsText, shown, verdict } from './verdict.ts';
 
 /** The share and its range on a scale with the line, what the range is, and the key for the other confidence. */

@@ -5,13 +5,11 @@
 import { computed, effect, signal } from '@preact/signals';
 import type { SimulatedAssessment } from '~/calc/confidence/simulateAssessment.ts';
 import type { Test } from '~/calc/types.ts';
+import { draws, seed } from '../../drawOptions.ts';
 import { assessment, interpreted } from '../../store.ts';
 import { whenUntouched } from '../../untouched.ts';
 import type { Answer, Ask } from '../../workers/draws.ts';
 
-export const draws = 100_000;
-/** Always the same: the same job always gives the same verdict. */
-const seed = 20_250_701;
 /** Figures rest after that long without a change, ms. */
 const rest = 700;
 
