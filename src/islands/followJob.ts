@@ -1,5 +1,5 @@
 /** What follows every edit of a page once the store of the device is there. */
-import { effect } from '@preact/signals';
+import { effect, untracked } from '@preact/signals';
 import { listChanges } from '~/job/lockList.ts';
 import { mergeEdits, onEdits } from '~/job/storage.ts';
 import { edit, job, lastEdit, merge, source } from './jobStore.ts';
@@ -19,5 +19,5 @@ function listWhatChanges(): void {
   const made = lastEdit.value;
   if (!made) return;
   const listed = listChanges(made.before, made.after, made.edits, new Date().toISOString());
-  if (listed.length > 0) edit(...listed);
+  if (listed.length > 0) untracked(() => edit(...listed));
 }
