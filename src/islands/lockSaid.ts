@@ -1,9 +1,12 @@
 /** A change after locking, in the words of the page. */
 import type { ChangeAfterLock } from '~/job/lock.ts';
 import { choiceWords } from '~/words/en/choices.ts';
+import { identityChoiceWords } from '~/words/en/identityChoices.ts';
 import { lockedTables, lockWords as words } from '~/words/en/lock.ts';
 import { quantityWords } from '~/words/en/quantities.ts';
 import { clock } from './show.ts';
+
+Object.assign(choiceWords, identityChoiceWords);
 
 export interface ChangeSaid {
   readonly what: string;

@@ -28,6 +28,8 @@ export const usual = {
   supplyHumidity: 0.01,
   /** A change of the difference by the end that is too small to count. */
   drift: { dryBulb: 0.2 * fahrenheitDegree, humidity: { relativeHumidity: 0.01, wetBulb: 0.2 * fahrenheitDegree } },
+  /** What of an error that an airflow or a spot in the plane has at two visits is another one at each, as a share of it. */
+  newAtEachVisit: { airflow: 0.3, supplyMixing: 0.5 },
   /** A difference of two probes that is nothing out of the way. */
   difference: { dryBulb: 0.5 * fahrenheitDegree, relativeHumidity: 0.01, wetBulb: 0.3 * fahrenheitDegree },
   /** The widest spread of dry bulbs over the leaving plane that a laboratory allows (10 CFR 430, appendix M1, 3.1.8). */

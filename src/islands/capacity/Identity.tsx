@@ -1,8 +1,12 @@
 import type { NoteKey } from '~/job/types.ts';
+import { choiceWords } from '~/words/en/choices.ts';
 import { identity } from '~/words/en/identity.ts';
+import { identityChoiceWords } from '~/words/en/identityChoices.ts';
 import { ChoiceField } from '../ChoiceField.tsx';
 import { NoteField } from '../NoteField.tsx';
 import { job } from '../store.ts';
+
+Object.assign(choiceWords, identityChoiceWords);
 
 const names = [
   ['address', identity.address],

@@ -2,6 +2,8 @@
 import type { ChoiceKey } from '../../job/types.ts';
 import type { airflowChoiceWords } from './airflowChoices.ts';
 import type { ductChoiceWords } from './ducts.ts';
+import type { identityChoiceWords } from './identityChoices.ts';
+import type { lineSetChoiceWords } from './lineSetChoices.ts';
 import type { sureChoiceWords } from './sureFields.ts';
 
 export interface ChoiceWords {
@@ -96,34 +98,22 @@ const ofEverySheet = {
       'outside probes': 'Not between the probes',
     },
   },
-  certifiedMatch: {
-    ask: 'Is this indoor and outdoor pair a certified match?',
-    options: { yes: 'Yes', no: 'No', unsure: 'Not sure' },
-  },
   'stage.heldBy': {
     ask: 'How is it held at full speed?',
     options: { thermostat: 'Thermostat', testMode: 'Test mode', serviceTool: 'Service tool', other: 'Other' },
   },
-  filter: { ask: 'Filter', options: { clean: 'Clean', dirty: 'Dirty', unsure: 'Not seen' } },
-  coil: { ask: 'Indoor coil', options: { clean: 'Clean', dirty: 'Dirty', iced: 'Iced', unsure: 'Not seen' } },
   sideBySide: {
     ask: 'Did you check the two probes side by side today?',
     options: { yes: 'Yes, type the difference', no: 'No', unsure: 'Not sure' },
   },
-  refrigerant: {
-    ask: 'Which refrigerant?',
-    options: { 'R-410A': 'R-410A', 'R-32': 'R-32', 'R-454B': 'R-454B', 'R-22': 'R-22' },
-  },
-  'lineSet.meteringAt': {
-    ask: 'Where is the metering device for cooling?',
-    options: { indoors: 'At the indoor coil', outdoors: 'In the outdoor unit', unsure: 'Not sure' },
-  },
 } as const satisfies Partial<Record<ChoiceKey, ChoiceWords>>;
 
-/** Those of the airflow sheet, of the ducts and of how sure join where they are asked: see `joinAirflow.ts` and `joinSure.ts`. */
+/** Those that only one part of a sheet asks join where they are asked: see `joinAirflow.ts` and `joinSure.ts`. */
 export const choiceWords = { ...ofEverySheet } as typeof ofEverySheet &
   typeof airflowChoiceWords &
   typeof ductChoiceWords &
+  typeof identityChoiceWords &
+  typeof lineSetChoiceWords &
   typeof sureChoiceWords;
 
 /** The choices that are asked with a question of their own; the others are keys beside what they change. */
