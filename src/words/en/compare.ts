@@ -10,7 +10,7 @@ export const compareWords = {
     'Two jobs are needed, one read before the work and one after. Copy a job in the list and type the new readings into the copy, or bring one in from a file.',
   sameAsk: 'What was the same both times?',
   sameLead:
-    'An error that was there both times goes out of the difference; one that was not counts twice. Tick only what you know.',
+    'An error that was there both times goes out of the difference, but for what of it is new at each visit; one that was not counts twice. Tick only what you know.',
   ledger: 'The two jobs and their difference',
   difference: 'Difference',
   read: 'Read',
