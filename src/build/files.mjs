@@ -57,7 +57,7 @@ const files = {
   lineSheet: [
     'src/islands/lineSet/{index,model,Answer,StepOf,TubeSelect}.{ts,tsx}',
     'src/islands/lineSet/steps/*.tsx',
-    'src/words/en/{lineSet,lineSetChoices}.ts',
+    'src/words/en/{joinLineSet,lineSet,lineSetChoices,lineSetQuantities}.ts',
   ],
   /** The measured half of the assessment: the capacity sheet's, and what the air chart fetches for the process of the job. */
   measured: [

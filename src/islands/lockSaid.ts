@@ -2,11 +2,18 @@
 import type { ChangeAfterLock } from '~/job/lock.ts';
 import { choiceWords } from '~/words/en/choices.ts';
 import { identityChoiceWords } from '~/words/en/identityChoices.ts';
+import { joinAirflowWords } from '~/words/en/joinAirflow.ts';
+import { joinLineSetWords } from '~/words/en/joinLineSet.ts';
+import { joinSureWords } from '~/words/en/joinSure.ts';
 import { lockedTables, lockWords as words } from '~/words/en/lock.ts';
 import { quantityWords } from '~/words/en/quantities.ts';
 import { clock } from './show.ts';
 
+// A change may be on any sheet.
 Object.assign(choiceWords, identityChoiceWords);
+joinAirflowWords();
+joinLineSetWords();
+joinSureWords();
 
 export interface ChangeSaid {
   readonly what: string;
@@ -20,7 +27,6 @@ export function changeSaid({ slot, key, row, was, now, at }: ChangeAfterLock): C
   return { what: nameOf(slot, key, row), was: one(was), now: one(now), at: clock(at) };
 }
 
-/** The words of a sheet that nobody has opened here are not there: then its kind is said. */
 function nameOf(slot: ChangeAfterLock['slot'], key: string, row: string): string {
   if (slot === 'entered')
     return (quantityWords as Readonly<Record<string, { inSentence: string }>>)[key]?.inSentence ?? key;

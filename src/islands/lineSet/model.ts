@@ -7,8 +7,8 @@ import { chosen } from '~/job/choices.ts';
 import { linesOf, meteringOf } from '~/job/lineSet.ts';
 import type { QuantityKey } from '~/job/types.ts';
 import { choiceWords } from '~/words/en/choices.ts';
+import { joinLineSetWords } from '~/words/en/joinLineSet.ts';
 import { lineBar, lineNeeds } from '~/words/en/lineSet.ts';
-import { lineSetChoiceWords } from '~/words/en/lineSetChoices.ts';
 import { problemInBar } from '~/words/en/problems.ts';
 import { quantityWords } from '~/words/en/quantities.ts';
 import { barWords } from '~/words/en/sheet.ts';
@@ -18,7 +18,7 @@ import type { BarWords } from '../SheetBar.tsx';
 import { sheetSteps } from '../sheetSteps.ts';
 import { inUnitOf, joined } from '../show.ts';
 
-Object.assign(choiceWords, lineSetChoiceWords);
+joinLineSetWords();
 
 export const lineSteps = sheetSteps(['lineSystem', 'lineTubes', 'lineLengths', 'lineMaker', 'lineRunning']);
 export type LineStep = (typeof lineSteps.steps)[number];

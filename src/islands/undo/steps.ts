@@ -17,8 +17,6 @@ export const takenBackLast = signal<readonly Edit[] | null>(null);
 const oneGo = 60_000;
 /** Presses of an arrow key that follow one another sooner are one step, ms. */
 const together = 800;
-/** Kept once the fingers rest, ms. */
-const rest = 250;
 
 let of = '';
 let undoing = false;
@@ -29,17 +27,23 @@ let place: Element | null = null;
 let stayed = false;
 /** Whether the last step was made by a key. */
 let wasByKey = false;
-let timer: ReturnType<typeof setTimeout> | undefined;
+let writing = false;
+/** Steps that are not kept yet, by the time at which each was begun. */
+const waiting = new Map<number, UndoStep>();
 
 const isText = (target: EventTarget | null) =>
   target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement;
 const isKept = () => source.peek() === 'own';
 
-function write(): void {
-  clearTimeout(timer);
-  timer = undefined;
-  const last = steps.peek().at(-1);
-  if (last && isKept()) void keepStep(of, last);
+/** Keeps each step as it stands, at once; what changes meanwhile is kept after that. */
+async function write(): Promise<void> {
+  if (writing) return;
+  writing = true;
+  for (let [next] = waiting.values(); next; [next] = waiting.values()) {
+    waiting.delete(next.begun);
+    await keepStep(of, next);
+  }
+  writing = false;
 }
 
 function note(step: UndoStep): void {
@@ -48,21 +52,21 @@ function note(step: UndoStep): void {
   const since = step.begun - (last?.last ?? 0);
   const follows =
     last && stayed && place === at && (isText(at) ? since < oneGo : byKey && wasByKey && since < together);
-  if (!follows && timer !== undefined) write();
-  steps.value = follows ? [...steps.peek().slice(0, -1), joined(last, step)] : [...steps.peek(), step].slice(-deepest);
+  const made = follows ? joined(last, step) : step;
+  steps.value = [...(follows ? steps.peek().slice(0, -1) : steps.peek()), made].slice(-deepest);
   place = at;
   stayed = true;
   wasByKey = byKey;
-  clearTimeout(timer);
-  timer = setTimeout(write, rest);
+  if (!isKept()) return;
+  waiting.set(made.begun, made);
+  void write();
 }
 
 /** Takes the last step back that is still there to be taken back. */
 export function undo(): void {
   for (let last = steps.peek().at(-1); last; last = steps.peek().at(-1)) {
     steps.value = steps.peek().slice(0, -1);
-    clearTimeout(timer);
-    timer = undefined;
+    waiting.delete(last.begun);
     if (isKept()) void dropStep(of, last);
     const back = takenBack(job.peek(), last);
     if (back.length === 0) continue;
@@ -84,8 +88,8 @@ export function putBack(key: QuantityKey): void {
 }
 
 async function comeTo(id: string): Promise<void> {
-  if (timer !== undefined) write();
   of = id;
+  waiting.clear();
   steps.value = [];
   takenBackLast.value = null;
   const kept = isKept() ? await keptSteps(id) : [];
@@ -128,5 +132,4 @@ export function followSteps(): void {
   document.addEventListener('focusout', () => {
     stayed = false;
   });
-  addEventListener('pagehide', () => timer !== undefined && write());
 }

@@ -1,7 +1,7 @@
 /** Name, trade term and hint of every quantity, under the key of the one table of quantities. */
 import type { quantities } from '../../job/quantities.ts';
 import type { QuantityKey } from '../../job/types.ts';
-import { lineSetQuantityWords } from './lineSetQuantities.ts';
+import type { lineSetQuantityWords } from './lineSetQuantities.ts';
 
 export interface QuantityWords {
   /** The label above the field. */
@@ -15,8 +15,9 @@ export interface QuantityWords {
   readonly empty?: string;
 }
 
-const ofEverySheet: Readonly<Record<keyof typeof quantities, QuantityWords>> = {
-  ...lineSetQuantityWords,
+const ofEverySheet: Readonly<
+  Record<Exclude<keyof typeof quantities, keyof typeof lineSetQuantityWords>, QuantityWords>
+> = {
   'entering.dryBulb': { name: 'Temperature', term: 'dry bulb', inSentence: 'return temperature' },
   'entering.relativeHumidity': { name: 'Humidity', term: 'relative', inSentence: 'return humidity' },
   'entering.wetBulb': { name: 'Wet bulb', inSentence: 'return wet bulb' },
@@ -89,5 +90,5 @@ const ofEverySheet: Readonly<Record<keyof typeof quantities, QuantityWords>> = {
   'process.dryAirFlow': { name: 'Dry air', term: 'mass flow', inSentence: 'flow of dry air' },
 };
 
-/** Those of the airflow sheet and of how sure join where they are shown: see `joinAirflow.ts` and `joinSure.ts`. */
+/** Those of one sheet alone join where they are shown: see `joinAirflow.ts`, `joinSure.ts` and `joinLineSet.ts`. */
 export const quantityWords = { ...ofEverySheet } as Record<QuantityKey, QuantityWords>;
