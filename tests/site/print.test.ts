@@ -73,3 +73,20 @@ test('an article prints whole: its answers too, that are folded on a screen', as
   expect(folded.length).toBeGreaterThan(0);
   for (const text of folded) expect(paper).toContain(squeezed(text).slice(0, 8));
 });
+
+test('the card of an article prints alone, and every card has its size', async () => {
+  const page = await open('method/side-by-side/#card', phone);
+  const paper = plain(await printed(page));
+  expect(paper).toContain('Test with the marked probe in the supply.');
+  expect(paper).not.toContain('Common mistakes');
+  await go(page, 'method/cards/');
+  await page.emulateMedia({ media: 'print' });
+  const cards = await page
+    .locator('.cards > .field-steps')
+    .evaluateAll((all) => all.map((card) => card.getBoundingClientRect()).map(({ width, height }) => [width, height]));
+  expect(cards.length).toBeGreaterThan(30);
+  const millimetre = 96 / 25.4;
+  expect(cards.filter(([width = 0, height = 0]) => width > 74.5 * millimetre || height > 105.5 * millimetre)).toEqual(
+    [],
+  );
+});

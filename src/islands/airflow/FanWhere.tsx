@@ -24,7 +24,7 @@ export function FanWhere() {
         </figure>
         <Steps steps={steps} />
       </LateFold>
-      <Caution>{caution}</Caution>
+      <Caution of={caution.of}>{caution.say}</Caution>
     </>
   );
 }

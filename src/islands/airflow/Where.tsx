@@ -1,7 +1,7 @@
 import { airflowPictures } from '~/charts/airflow/pictures.tsx';
 import { Caution } from '~/parts/Caution.tsx';
 import { methodWords } from '~/words/en/airflowSheet.ts';
-import { whereFold, whereWords } from '~/words/en/airflowWhere.ts';
+import { type CautionWords, whereFold, whereWords } from '~/words/en/airflowWhere.ts';
 import { LateFold } from '../LateFold.tsx';
 import type { Method } from './model.ts';
 import { Steps } from './Steps.tsx';
@@ -12,7 +12,7 @@ export function Where({
   cautions = [],
 }: {
   of: Exclude<Method, 'fanTable'>;
-  cautions?: readonly string[];
+  cautions?: readonly CautionWords[];
 }) {
   const { picture, say, steps, caution } = whereWords[method];
   const Picture = airflowPictures[method];
@@ -26,8 +26,10 @@ export function Where({
         </figure>
         <Steps steps={steps} />
       </LateFold>
-      {[caution, ...cautions].filter(Boolean).map((words) => (
-        <Caution key={words}>{words}</Caution>
+      {(caution ? [caution, ...cautions] : cautions).map((words) => (
+        <Caution key={words.say} of={words.of}>
+          {words.say}
+        </Caution>
       ))}
     </>
   );

@@ -8,7 +8,9 @@ export function Notes() {
     <aside class="sheet-margin">
       <section class="line-cautions">
         {lineCautionsOfWork.map((words) => (
-          <Caution key={words}>{words}</Caution>
+          <Caution key={words} of="refrigerants">
+            {words}
+          </Caution>
         ))}
       </section>
       <section>

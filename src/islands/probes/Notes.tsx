@@ -7,8 +7,10 @@ export function Notes() {
   return (
     <aside class="sheet-margin">
       <section>
-        {words.cautions.map((say) => (
-          <Caution key={say}>{say}</Caution>
+        {words.cautions.map(({ say, of }) => (
+          <Caution key={say} of={of}>
+            {say}
+          </Caution>
         ))}
       </section>
       <section>

@@ -33,9 +33,13 @@ export const airflowMethods = {
     reading: (index: number) => `Velocity ${index + 1}`,
   },
   temperatureRise: {
-    liveCaution:
-      'Heater terminals are live. Voltage and current are read by a licensed person; everyone else reads them from a meter that is fitted.',
-    gasCaution:
-      'Combustion is work for licensed people. Smell gas, or read carbon monoxide above 35 ppm in the room: stop and leave.',
+    liveCaution: {
+      say: 'Heater terminals are live. Voltage and current are read by a licensed person; everyone else reads them from a meter that is fitted.',
+      of: 'electricity',
+    },
+    gasCaution: {
+      say: 'Combustion is work for licensed people. Smell gas, or read carbon monoxide above 35 ppm in the room: stop and leave.',
+      of: 'flames-and-carbon-monoxide',
+    },
   },
 } as const;

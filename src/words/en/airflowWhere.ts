@@ -1,5 +1,12 @@
 /** Where to measure and what to do there, method by method: a name for the drawing, field steps, a caution. */
 import type { AirflowMethod } from '../../calc/airflow/methods.ts';
+import type { CautionPage } from './parts.ts';
+
+/** What can hurt, and the article that says more of it. */
+export interface CautionWords {
+  readonly say: string;
+  readonly of: CautionPage;
+}
 
 interface WhereWords {
   /** What the drawing shows, for those who do not see it. */
@@ -7,13 +14,15 @@ interface WhereWords {
   /** What to see in it. */
   readonly say: string;
   readonly steps: readonly string[];
-  readonly caution?: string;
+  readonly caution?: CautionWords;
 }
 
 export const whereFold = 'Where to measure, and how';
 
-const drilling =
-  'Never drill where you cannot see behind, nor near coil, drain pan, heaters, refrigerant pipes, wiring, boards or gas parts.';
+const drilling: CautionWords = {
+  say: 'Never drill where you cannot see behind, nor near coil, drain pan, heaters, refrigerant pipes, wiring, boards or gas parts.',
+  of: 'drilling-and-duct-materials',
+};
 
 export const whereWords: Readonly<Record<Exclude<AirflowMethod, 'fanTable'>, WhereWords>> = {
   readout: {
@@ -77,8 +86,10 @@ export const whereWords: Readonly<Record<Exclude<AirflowMethod, 'fanTable'>, Whe
       'Turn the fan up until the same point shows the same pressure, and read its flow.',
       'When it cannot reach that, read both at the most that it can do.',
     ],
-    caution:
-      'Never bridge a door switch, not even for a reading. Where the fan can only be fitted with the switch open, take another way.',
+    caution: {
+      say: 'Never bridge a door switch, not even for a reading. Where the fan can only be fitted with the switch open, take another way.',
+      of: 'switches-that-protect',
+    },
   },
   grille: {
     picture: 'A vane moved over the face of a return grille in even lines, at the distance that its maker says.',

@@ -33,8 +33,14 @@ export const probeResults = {
   toSheet: 'To the capacity sheet',
   sources: 'Notes and sources',
   cautions: [
-    'Never drill where you cannot see behind, and never reach into a cabinet with the panel off while it has power.',
-    'In an attic: heat, nails and a ceiling that holds nobody. Drink, and do not work there alone.',
+    {
+      say: 'Never drill where you cannot see behind, and never reach into a cabinet with the panel off while it has power.',
+      of: 'drilling-and-duct-materials',
+    },
+    {
+      say: 'In an attic: heat, nails and a ceiling that holds nobody. Drink, and do not work there alone.',
+      of: 'heat-and-height',
+    },
   ],
   notes: [
     {

@@ -38,7 +38,7 @@ export function AirStep({ side }: { side: Side }) {
         </>
       }
     >
-      {side === 'leaving' && <Caution>{supplyAir.caution}</Caution>}
+      {side === 'leaving' && <Caution of="drilling-and-duct-materials">{supplyAir.caution}</Caution>}
       <div class="field-row">
         <QuantityField of={`${side}.dryBulb`} />
         <QuantityField of={humidity} />

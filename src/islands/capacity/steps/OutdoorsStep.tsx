@@ -11,7 +11,7 @@ export function OutdoorsStep() {
   const held = job.value.chosen.fullSpeed;
   return (
     <StepFrame step="outdoors">
-      <Caution>{outdoorsStep.caution}</Caution>
+      <Caution of="moving-parts">{outdoorsStep.caution}</Caution>
       <QuantityField of="outdoorDryBulb" signed />
       <ChoiceField of="fullSpeed" />
       {held === 'highStage' || held === 'held' ? <ChoiceField of="stage.heldBy" /> : null}

@@ -20,7 +20,7 @@ export function CatchWater() {
       <p class="label">
         {words.lead} {words.wait}
       </p>
-      <Caution>{words.never}</Caution>
+      <Caution of="ice-and-drain-water">{words.never}</Caution>
       <div class="field-row">
         <QuantityField of="condensate.mass" />
         <QuantityField of="condensate.duration" />

@@ -17,7 +17,7 @@ export function WhereToLook() {
       {groups.map((group) => (
         <section key={group}>
           <h3>{words.groups[group]}</h3>
-          {group === 'refrigerant' && <Caution>{words.licensed}</Caution>}
+          {group === 'refrigerant' && <Caution of="refrigerants">{words.licensed}</Caution>}
           <ul>
             {byCode(places.filter((place) => place.group === group)).map((sizes) => (
               <Place key={sizes[0].code} sizes={sizes} />

@@ -60,7 +60,7 @@ export function Rooms() {
           <QuantityField of="ducts.supplyLeakage" />
           <QuantityField of="ducts.returnLeakage" />
         </div>
-        <Caution>{rooms.caution}</Caution>
+        <Caution of="heat-and-height">{rooms.caution}</Caution>
       </div>
       <div class="rooms-result">
         <Result />

@@ -7,7 +7,7 @@ import { StepOf } from '../StepOf.tsx';
 export function RunningStep() {
   return (
     <StepOf step="lineRunning">
-      <Caution>{lineSheet.licensed}</Caution>
+      <Caution of="refrigerants">{lineSheet.licensed}</Caution>
       <QuantityField of="lineSet.evaporating" signed />
       <div class="field-row">
         <QuantityField of="lineSet.superheat" />
