@@ -11,6 +11,7 @@ import { codeSplitting } from './src/build/files.mjs';
 import { rehypeNoBreakUnits } from './src/build/noBreakUnits.mjs';
 import { offline } from './src/build/offline.mjs';
 import { rehypeTableAlign } from './src/build/tableAlign.mjs';
+import { rehypeTableScroll } from './src/build/tableScroll.mjs';
 
 const base = process.env.BASE ?? '/';
 
@@ -28,6 +29,7 @@ export default defineConfig({
         // MathML alone: no inline styles, which the policy below forbids, and no fonts.
         [rehypeKatex, { output: 'mathml', strict: 'error', throwOnError: true }],
         rehypeTableAlign,
+        rehypeTableScroll,
         rehypeNoBreakUnits,
         [rehypeBaseLinks, { base }],
       ],

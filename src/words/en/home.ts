@@ -27,7 +27,7 @@ export const doors = [
     name: 'I was given a report.',
     say: 'What its figures show, what they cannot, what to ask.',
     links: [{ path: '/reports/', label: 'How to read my report', main: false }],
-    more: { path: '/cautions/', label: 'What is safe to do yourself' },
+    more: { path: '/cautions/your-own-house/', label: 'What is safe to do yourself' },
   },
 ] as const;
 
