@@ -14,7 +14,10 @@ export function rehypeTableScroll() {
     const visit = (node) => {
       node.children?.forEach((child, index) => {
         if (isHeading.test(child.tagName)) heading = textOf(child);
-        if (child.tagName !== 'table') return visit(child);
+        if (child.tagName !== 'table') {
+          visit(child);
+          return;
+        }
         const properties = { className: ['table-scroll'], role: 'region', ariaLabel: nameOf(), tabIndex: 0 };
         node.children[index] = { type: 'element', tagName: 'div', properties, children: [child] };
       });
