@@ -15,7 +15,9 @@ export function numberOf(text: string, comma: boolean): number {
 
 /** The unit that a cell with more than a number in it says for its temperature; `null` for one that says none. */
 export function unitInCell(text: string): TemperatureUnit | null {
-  if (!/[cf]\s*$/i.test(text)) return null;
+  // Nearly every cell ends in a digit.
+  const last = text.charCodeAt(text.length - 1);
+  if (last >= 48 && last <= 57) return null;
   const said = /\d\s*°?\s*([CF])\s*$/i.exec(text)?.[1];
   return said ? unitNamed(said) : null;
 }
