@@ -17,6 +17,7 @@ import {
   look,
   nameOf,
   putBack,
+  readable,
   remove,
   saveResults,
   shown,
@@ -28,7 +29,6 @@ export function List() {
   useEffect(() => void look(), []);
   const list = kept.value;
   if (list === null) return <p>{'\u00a0'}</p>;
-  const readable = list.flatMap(({ job }) => job ?? []);
   return (
     <>
       {trouble.value && <Check>{shelfProblems[trouble.value]}</Check>}
@@ -68,21 +68,21 @@ export function List() {
         <a class="action" href={href('/worksheets/capacity/?new')}>
           {words.start}
         </a>
-        {readable.length > 0 && (
+        {list.length > 0 && (
           <button
             type="button"
             class="plain-button"
-            onClick={() => textFile(writeJobFile(readable), words.fileName, 'json')}
+            onClick={() => textFile(writeJobFile(readable()), words.fileName, 'json')}
           >
             {words.saveAll}
           </button>
         )}
-        {readable.length > 0 && (
+        {list.length > 0 && (
           <button type="button" class="plain-button" disabled={isDrawing.value} onClick={() => void saveResults()}>
             {words.saveResults}
           </button>
         )}
-        {readable.length > 1 && <a href={href('/jobs/compare/')}>{words.compare}</a>}
+        {list.length > 1 && <a href={href('/jobs/compare/')}>{words.compare}</a>}
       </p>
       <p role="status">{isDrawing.value && words.drawing}</p>
       <BringIn />

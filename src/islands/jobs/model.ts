@@ -27,7 +27,8 @@ export const taken = signal<number | null>(null);
 
 export const nameOf = (job: Job | null) => (job ? job.notes.address?.trim() || words.unnamed : words.unread);
 
-const jobs = () => (kept.value ?? []).flatMap(({ job }) => job ?? []);
+/** Those that this version of the site can read. */
+export const readable = () => (kept.value ?? []).flatMap(({ job }) => job ?? []);
 
 export async function look(): Promise<void> {
   const found = await listJobs();
@@ -44,7 +45,7 @@ export async function saveResults(): Promise<void> {
     import('../drawOnce.ts'),
     import('~/job/csv.ts'),
   ]);
-  const all = jobs();
+  const all = readable();
   const system = (document.documentElement.dataset['units'] as System | undefined) ?? 'ip';
   textFile(csvText(resultRows(all, await drawAll(all.map(testOf)), system)), words.resultsName, 'csv');
   isDrawing.value = false;
@@ -80,7 +81,7 @@ export async function lookInto(file: File): Promise<void> {
   taken.value = null;
   const read: ReadJobFile = file.size > longestFile ? { ok: false, reason: 'tooLong' } : readJobFile(await file.text());
   refusedFile.value = read.ok ? null : read;
-  if (read.ok) incoming.value = compared(read.jobs, jobs());
+  if (read.ok) incoming.value = compared(read.jobs, readable());
 }
 
 export async function takeIn({ fresh, differing }: Incoming): Promise<void> {

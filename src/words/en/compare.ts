@@ -35,7 +35,7 @@ export const compareWords = {
   noDifference: 'no difference',
   shareWent: (from: string, to: string, by: string, ends: string) =>
     `The share went from ${from} to ${to}: ${by}, between ${ends}.`,
-  capacityWent: (by: string, ends: string) => `What it makes changed by ${by}, between ${ends}.`,
+  capacityWent: (by: string, ends: string) => `It makes ${by}, between ${ends}.`,
   weather:
     'Weather and return air differ from one visit to the next: compare the shares, which allow for that, before the capacities.',
   noShare:
