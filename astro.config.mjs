@@ -10,6 +10,7 @@ import { chunkList } from './src/build/chunkList.mjs';
 import { codeSplitting } from './src/build/files.mjs';
 import { rehypeNoBreakUnits } from './src/build/noBreakUnits.mjs';
 import { offline } from './src/build/offline.mjs';
+import { searchIndex } from './src/build/searchIndex.mjs';
 import { rehypeTableAlign } from './src/build/tableAlign.mjs';
 import { rehypeTableScroll } from './src/build/tableScroll.mjs';
 
@@ -50,7 +51,7 @@ export default defineConfig({
     },
   },
   // `offline` lists every built file, so it comes last.
-  integrations: [preact({ compat: false }), mdx(), calcModule(), offline()],
+  integrations: [preact({ compat: false }), mdx(), calcModule(), searchIndex(), offline()],
   security: {
     csp: {
       directives: [

@@ -1,6 +1,7 @@
 import { defineCollection } from 'astro:content';
-import { glob } from 'astro/loaders';
+import { file, glob } from 'astro/loaders';
 import { z } from 'astro/zod';
+import { type SourceKey, sourceLabels } from './calc/sourceLabels.ts';
 
 /** Articles on their four shelves; the folder is the shelf, `order` the place on it. */
 const articles = defineCollection({
@@ -16,4 +17,16 @@ const articles = defineCollection({
   }),
 });
 
-export const collections = { articles };
+/** Words of the trade; `source` is a key of the bibliography, `also` what else they are called. */
+const glossary = defineCollection({
+  loader: file('content/glossary.yaml'),
+  schema: z.strictObject({
+    id: z.string(),
+    term: z.string(),
+    also: z.array(z.string()).optional(),
+    says: z.string(),
+    source: z.enum(Object.keys(sourceLabels) as [SourceKey, ...SourceKey[]]).optional(),
+  }),
+});
+
+export const collections = { articles, glossary };

@@ -24,8 +24,8 @@ export function ratioOf(
   const value = net / expected.value.total;
   t?.({
     id: 'ratio',
-    equation: 'r = Qₙ/Q₄',
-    puts: [amount('Qₙ', 'power', net), amount('Q₄', 'power', expected.value.total)],
+    equation: 'r = Qₙ/Q₆',
+    puts: [amount('Qₙ', 'power', net), amount('Q₆', 'power', expected.value.total)],
     gives: amount('r', 'fraction', value),
     source: 'definition',
   });

@@ -3,7 +3,6 @@ import { lineSetLimits } from '../calc/lineSetLimits.ts';
 import { foot, fromFahrenheit } from '../calc/units.ts';
 import type { Quantity } from './types.ts';
 
-const article = 'long-lines';
 const feet = (low: number, high: number) => [low * foot, high * foot] as const;
 const fahrenheit = (low: number, high: number) => [fromFahrenheit(low), fromFahrenheit(high)] as const;
 
@@ -14,16 +13,14 @@ const length = {
   decimals: { ip: 0, si: 1 },
   usual: feet(0, 100),
   possible: lineSetLimits.length,
-  article,
 } as const;
-const temperature = { kind: 'temperature', ip: 'degF', si: 'degC', decimals: { ip: 1, si: 1 }, article } as const;
+const temperature = { kind: 'temperature', ip: 'degF', si: 'degC', decimals: { ip: 1, si: 1 } } as const;
 const difference = {
   kind: 'temperatureDifference',
   ip: 'degFStep',
   si: 'degCStep',
   decimals: { ip: 1, si: 1 },
   usual: [2, 12],
-  article,
 } as const;
 
 export const lineSetQuantities = {
@@ -41,7 +38,6 @@ export const lineSetQuantities = {
     decimals: { ip: 1, si: 1 },
     usual: [0.8, 1],
     possible: lineSetLimits.factor,
-    article,
   },
   'lineSet.evaporating': {
     ...temperature,

@@ -67,7 +67,6 @@ const capacity = {
   decimals: { ip: 0, si: 2 },
   usual: inTons(1, 6),
   possible: inTons(0.25, 40),
-  article: 'makers-table',
 } as const;
 /** A factor of the maker's on the printed figures. */
 const correction = {
@@ -77,18 +76,17 @@ const correction = {
   decimals: { ip: 3, si: 3 },
   usual: [0.85, 1.1],
   possible: narrowed(limits.multiplier, 0.5, 1.5),
-  article: 'makers-table',
 } as const;
 
 export const quantities = {
   ...lineSetQuantities,
-  'entering.dryBulb': { ...temperature, symbol: 't₁', usual: fahrenheit(65, 86), article: 'return-probe' },
-  'entering.relativeHumidity': { ...humidity, symbol: 'φ₁', usual: [0.3, 0.7], article: 'return-probe' },
-  'entering.wetBulb': { ...temperature, symbol: 't*₁', usual: fahrenheit(54, 74), article: 'return-probe' },
-  'leaving.dryBulb': { ...temperature, symbol: 't₂', usual: fahrenheit(45, 65), article: 'supply-probe' },
-  'leaving.relativeHumidity': { ...humidity, symbol: 'φ₂', usual: [0.85, 0.98], article: 'supply-probe' },
-  'leaving.wetBulb': { ...temperature, symbol: 't*₂', usual: fahrenheit(43, 63), article: 'supply-probe' },
-  'airflow.volumeFlow': { ...airflow, symbol: 'V̇', usual: inCfm(350, 2600), article: 'airflow' },
+  'entering.dryBulb': { ...temperature, symbol: 't₁', usual: fahrenheit(65, 86) },
+  'entering.relativeHumidity': { ...humidity, symbol: 'φ₁', usual: [0.3, 0.7] },
+  'entering.wetBulb': { ...temperature, symbol: 't*₁', usual: fahrenheit(54, 74) },
+  'leaving.dryBulb': { ...temperature, symbol: 't₂', usual: fahrenheit(45, 65) },
+  'leaving.relativeHumidity': { ...humidity, symbol: 'φ₂', usual: [0.85, 0.98] },
+  'leaving.wetBulb': { ...temperature, symbol: 't*₂', usual: fahrenheit(43, 63) },
+  'airflow.volumeFlow': { ...airflow, symbol: 'V̇', usual: inCfm(350, 2600) },
   altitude: {
     kind: 'length',
     symbol: 'Z',
@@ -97,7 +95,6 @@ export const quantities = {
     decimals: { ip: 0, si: 0 },
     usual: [-90, 3000],
     possible: limits.altitude,
-    article: 'altitude',
   },
   barometer: {
     kind: 'pressure',
@@ -107,14 +104,12 @@ export const quantities = {
     decimals: { ip: 2, si: 0 },
     usual: [70000, 104000],
     possible: limits.pressure,
-    article: 'altitude',
   },
   outdoorDryBulb: {
     ...temperature,
     symbol: 'tₒ',
     usual: fahrenheit(65, 115),
     possible: outdoorPossible,
-    article: 'outdoor-probe',
   },
   nominalCapacity: {
     kind: 'power',
@@ -124,16 +119,14 @@ export const quantities = {
     decimals: { ip: 1, si: 1 },
     usual: inTons(1, 6),
     possible: inTons(0.5, 20),
-    article: 'makers-table',
   },
-  'blower.power': { ...blowerPower, symbol: 'Pᵦ', article: 'blower-heat' },
+  'blower.power': { ...blowerPower, symbol: 'Pᵦ' },
   'rating.outdoorLow': {
     ...temperature,
     symbol: 'tₒ',
     decimals: { ip: 0, si: 1 },
     usual: fahrenheit(65, 125),
     possible: outdoorPossible,
-    article: 'makers-table',
   },
   'rating.outdoorHigh': {
     ...temperature,
@@ -141,27 +134,24 @@ export const quantities = {
     decimals: { ip: 0, si: 1 },
     usual: fahrenheit(65, 125),
     possible: outdoorPossible,
-    article: 'makers-table',
   },
   'rating.wetBulbLow': {
     ...temperature,
     symbol: 't*',
     decimals: { ip: 0, si: 1 },
     usual: fahrenheit(55, 77),
-    article: 'makers-table',
   },
   'rating.wetBulbHigh': {
     ...temperature,
     symbol: 't*',
     decimals: { ip: 0, si: 1 },
     usual: fahrenheit(55, 77),
-    article: 'makers-table',
   },
-  'rating.airflow': { ...airflow, symbol: 'V̇ᵣ', usual: inCfm(350, 2600), article: 'makers-table' },
-  'rating.airflowSecond': { ...airflow, symbol: 'V̇ᵣ', usual: inCfm(350, 2600), article: 'makers-table' },
-  'rating.blowerPower': { ...blowerPower, symbol: 'Pᵣ', article: 'blower-heat' },
+  'rating.airflow': { ...airflow, symbol: 'V̇ᵣ', usual: inCfm(350, 2600) },
+  'rating.airflowSecond': { ...airflow, symbol: 'V̇ᵣ', usual: inCfm(350, 2600) },
+  'rating.blowerPower': { ...blowerPower, symbol: 'Pᵣ' },
   'rating.certified': { ...capacity, symbol: 'Qₐ' },
-  'rating.certifiedAirflow': { ...airflow, symbol: 'V̇ᵣ', usual: inCfm(350, 2600), article: 'makers-table' },
+  'rating.certifiedAirflow': { ...airflow, symbol: 'V̇ᵣ', usual: inCfm(350, 2600) },
   'rating.indoorMatch': { ...correction, symbol: 'k' },
   'rating.lineLength': { ...correction, symbol: 'k' },
   'rating.enteringDryBulb': {
@@ -169,7 +159,6 @@ export const quantities = {
     symbol: 't₁ᵣ',
     decimals: { ip: 0, si: 1 },
     usual: fahrenheit(70, 85),
-    article: 'makers-table',
   },
   'rating.total': { ...capacity, symbol: 'Q' },
   'rating.sensible': {
@@ -180,7 +169,6 @@ export const quantities = {
     decimals: { ip: 0, si: 2 },
     usual: inTons(0.5, 6),
     possible: inTons(0.1, 40),
-    article: 'makers-table',
   },
   'rating.power': {
     kind: 'power',
@@ -190,7 +178,6 @@ export const quantities = {
     decimals: { ip: 2, si: 2 },
     usual: [300, 9000],
     possible: [50, 80e3],
-    article: 'makers-table',
   },
   line: {
     kind: 'fraction',
@@ -200,7 +187,6 @@ export const quantities = {
     decimals: { ip: 0, si: 0 },
     usual: [0.8, 1],
     possible: [0.5, 1.2],
-    article: 'the-line',
   },
   'sideBySide.dryBulb': {
     kind: 'temperatureDifference',
@@ -210,7 +196,6 @@ export const quantities = {
     decimals: { ip: 1, si: 1 },
     usual: [-1, 1],
     possible: [-10, 10],
-    article: 'side-by-side',
   },
   'sideBySide.humidity': {
     kind: 'fraction',
@@ -220,29 +205,30 @@ export const quantities = {
     decimals: { ip: 1, si: 1 },
     usual: [-0.05, 0.05],
     possible: [-0.3, 0.3],
-    article: 'side-by-side',
   },
   'state.dryBulb': {
     ...temperature,
     symbol: 't',
     usual: chartUsual,
     possible: chartPossible,
-    article: 'air-chart',
   },
   'state.relativeHumidity': {
     ...humidity,
     symbol: 'φ',
     decimals: { ip: 1, si: 1 },
     usual: [0.05, 1],
-    article: 'air-chart',
   },
-  'state.wetBulb': { ...temperature, symbol: 't*', usual: chartUsual, possible: chartPossible, article: 'air-chart' },
+  'state.wetBulb': {
+    ...temperature,
+    symbol: 't*',
+    usual: chartUsual,
+    possible: chartPossible,
+  },
   'state.dewPoint': {
     ...temperature,
     symbol: 'tᵈ',
     usual: fahrenheit(0, 85),
     possible: narrowed(limits.dewPoint, -40, 55),
-    article: 'air-chart',
   },
   'state.humidityRatio': {
     kind: 'humidityRatio',
@@ -252,14 +238,12 @@ export const quantities = {
     decimals: { ip: 1, si: 2 },
     usual: [0.001, 0.03],
     possible: narrowed(limits.humidityRatio, 0.0001, 0.08),
-    article: 'air-chart',
   },
   'process.airflow': {
     ...airflow,
     symbol: 'V̇',
     usual: inCfm(50, 50000),
     possible: inCfm(1, 200000),
-    article: 'air-chart',
   },
   'process.dryAirFlow': {
     kind: 'massFlow',
@@ -269,7 +253,6 @@ export const quantities = {
     decimals: { ip: 0, si: 3 },
     usual: [0.02, 30],
     possible: [5e-4, 120],
-    article: 'air-chart',
   },
 } as const satisfies Record<string, Quantity>;
 

@@ -32,8 +32,8 @@ export interface Quantity {
   readonly usual: readonly [number, number];
   /** SI; outside it: refused. */
   readonly possible: readonly [number, number];
-  /** Slug of the article that explains it. */
-  readonly article: string;
+  /** Slug of the article that explains it, where that is not the one of its family (`components/fieldArticles.ts`). */
+  readonly article?: string;
 }
 
 /** A measurement: never rounded, never converted, never thrown away. */

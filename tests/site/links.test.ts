@@ -139,5 +139,7 @@ test('under a path of its host the sheet comes alive and works without a signal'
   await expect.poll(() => bar(page).then(([big]) => big)).toMatch(/^\d\d,\d00 Btu\/h$/);
   await page.goto(`${server.url}${sheet}?demo`);
   await page.locator('.invented').waitFor();
+  await page.goto(`${server.url}search/?q=latent`);
+  await page.locator('.search-found a').first().waitFor();
   await server.close();
 });

@@ -16,7 +16,6 @@ const airflow = {
   decimals: { ip: 0, si: 0 },
   usual: inCfm(350, 2600),
   possible: inCfm(100, 12000),
-  article: 'airflow',
 } as const;
 /** At one grille or one plate. */
 const part = { ...airflow, usual: inCfm(100, 2600), possible: inCfm(10, 12000) } as const;
@@ -29,7 +28,6 @@ const ductStatic = {
   decimals: { ip: 2, si: 0 },
   usual: inWater(-1, 1),
   possible: [-airflowLimits.staticPressure[1], airflowLimits.staticPressure[1]],
-  article: 'static-pressure',
 } as const;
 /** A side of a duct is read as a diameter is: in inches or millimetres. */
 const side = {
@@ -39,7 +37,6 @@ const side = {
   decimals: { ip: 1, si: 0 },
   usual: inches(6, 40),
   possible: airflowLimits.side,
-  article: 'traverse',
 } as const;
 const temperature = {
   kind: 'temperature',
@@ -47,7 +44,6 @@ const temperature = {
   si: 'degC',
   decimals: { ip: 1, si: 1 },
   possible: limits.dryBulb,
-  article: 'temperature-rise',
 } as const;
 
 export const airflowQuantities = {
@@ -65,7 +61,6 @@ export const airflowQuantities = {
     decimals: { ip: 3, si: 1 },
     usual: inWater(0.005, 0.3),
     possible: airflowLimits.velocityPressure,
-    article: 'traverse',
   },
   'traverse.velocity': {
     kind: 'velocity',
@@ -75,7 +70,6 @@ export const airflowQuantities = {
     decimals: { ip: 0, si: 2 },
     usual: [200 * footPerMinute, 2000 * footPerMinute],
     possible: airflowLimits.velocity,
-    article: 'traverse',
   },
   'rise.voltage': {
     kind: 'voltage',
@@ -85,7 +79,6 @@ export const airflowQuantities = {
     decimals: { ip: 0, si: 0 },
     usual: [190, 500],
     possible: airflowLimits.voltage,
-    article: 'temperature-rise',
   },
   'rise.current': {
     kind: 'current',
@@ -95,7 +88,6 @@ export const airflowQuantities = {
     decimals: { ip: 1, si: 1 },
     usual: [10, 100],
     possible: airflowLimits.current,
-    article: 'temperature-rise',
   },
   'rise.powerFactor': {
     kind: 'ratio',
@@ -105,7 +97,6 @@ export const airflowQuantities = {
     decimals: { ip: 2, si: 2 },
     usual: [0.9, 1],
     possible: airflowLimits.powerFactor,
-    article: 'temperature-rise',
   },
   'rise.power': {
     kind: 'power',
@@ -115,7 +106,6 @@ export const airflowQuantities = {
     decimals: { ip: 0, si: 0 },
     usual: [3000, 30000],
     possible: airflowLimits.heat,
-    article: 'temperature-rise',
   },
   'rise.gasVolume': {
     kind: 'volume',
@@ -125,7 +115,6 @@ export const airflowQuantities = {
     decimals: { ip: 1, si: 3 },
     usual: [0.005, 1],
     possible: airflowLimits.gasVolume,
-    article: 'temperature-rise',
   },
   'rise.gasTime': {
     kind: 'duration',
@@ -135,7 +124,6 @@ export const airflowQuantities = {
     decimals: { ip: 0, si: 0 },
     usual: [20, 300],
     possible: airflowLimits.time,
-    article: 'temperature-rise',
   },
   'rise.heatingValue': {
     kind: 'heatingValue',
@@ -145,7 +133,6 @@ export const airflowQuantities = {
     decimals: { ip: 0, si: 1 },
     usual: [33e6, 100e6],
     possible: airflowLimits.heatingValue,
-    article: 'temperature-rise',
   },
   'rise.efficiency': {
     kind: 'fraction',
@@ -155,7 +142,6 @@ export const airflowQuantities = {
     decimals: { ip: 1, si: 1 },
     usual: [0.75, 0.98],
     possible: airflowLimits.efficiency,
-    article: 'temperature-rise',
   },
   'rise.entering': { ...temperature, symbol: 't₁', usual: [15, 27] },
   'rise.leaving': { ...temperature, symbol: 't₂', usual: [25, 70] },
@@ -167,17 +153,16 @@ export const airflowQuantities = {
     decimals: { ip: 0, si: 0 },
     usual: [80, 1500],
     possible: limits.blowerPower,
-    article: 'temperature-rise',
   },
-  'flowGrid.plate': { ...part, symbol: 'V̇ₚ', article: 'flow-grid' },
-  'flowGrid.normal': { ...ductStatic, article: 'flow-grid' },
-  'flowGrid.withGrid': { ...ductStatic, symbol: 'pₚ', article: 'flow-grid' },
-  'match.fanFlow': { ...airflow, symbol: 'V̇ₘ', article: 'pressure-matching' },
-  'match.normal': { ...ductStatic, article: 'pressure-matching' },
-  'match.reached': { ...ductStatic, symbol: 'pₘ', article: 'pressure-matching' },
-  'hood.flow': { ...part, symbol: 'V̇', article: 'flow-hood' },
-  'grille.width': { ...side, symbol: 'a', article: 'grille' },
-  'grille.height': { ...side, symbol: 'b', article: 'grille' },
+  'flowGrid.plate': { ...part, symbol: 'V̇ₚ' },
+  'flowGrid.normal': { ...ductStatic },
+  'flowGrid.withGrid': { ...ductStatic, symbol: 'pₚ' },
+  'match.fanFlow': { ...airflow, symbol: 'V̇ₘ' },
+  'match.normal': { ...ductStatic },
+  'match.reached': { ...ductStatic, symbol: 'pₘ' },
+  'hood.flow': { ...part, symbol: 'V̇' },
+  'grille.width': { ...side, symbol: 'a' },
+  'grille.height': { ...side, symbol: 'b' },
   'grille.areaFactor': {
     kind: 'ratio',
     symbol: 'k',
@@ -186,7 +171,6 @@ export const airflowQuantities = {
     decimals: { ip: 2, si: 2 },
     usual: [0.5, 1],
     possible: airflowLimits.areaFactor,
-    article: 'grille',
   },
   'grille.velocity': {
     kind: 'velocity',
@@ -196,6 +180,5 @@ export const airflowQuantities = {
     decimals: { ip: 0, si: 2 },
     usual: [100 * footPerMinute, 1000 * footPerMinute],
     possible: airflowLimits.velocity,
-    article: 'grille',
   },
 } as const satisfies Record<string, Quantity>;

@@ -14,7 +14,6 @@ const area = {
   decimals: { ip: 0, si: 1 },
   usual: [0, 600 * foot ** 2],
   possible: [0, 500],
-  article: 'ducts',
 } as const;
 const leakage = {
   kind: 'fraction',
@@ -24,14 +23,12 @@ const leakage = {
   decimals: { ip: 0, si: 0 },
   usual: [0, 0.2],
   possible: [0, 0.6],
-  article: 'ducts',
 } as const;
 const temperature = {
   kind: 'temperature',
   ip: 'degF',
   si: 'degC',
   decimals: { ip: 0, si: 0 },
-  article: 'ducts',
 } as const;
 
 export const ductQuantities = {

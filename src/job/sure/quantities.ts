@@ -12,7 +12,6 @@ export const sureQuantities = {
     decimals: { ip: 1, si: 1 },
     usual: [-fahrenheitDegree, fahrenheitDegree],
     possible: [-10, 10],
-    article: 'side-by-side',
   },
   /** Half-width of the typed airflow, of the figure. */
   'airflow.limit': {
@@ -23,7 +22,6 @@ export const sureQuantities = {
     decimals: { ip: 0, si: 0 },
     usual: [0.02, 0.2],
     possible: [0.005, 0.5],
-    article: 'airflow',
   },
   /** Water caught from every drain of the coil, and for how long. */
   'condensate.mass': {
@@ -34,7 +32,6 @@ export const sureQuantities = {
     decimals: { ip: 2, si: 2 },
     usual: [0.3, 6],
     possible: [0.01, 100],
-    article: 'measured-cooling',
   },
   'condensate.duration': {
     kind: 'duration',
@@ -44,6 +41,5 @@ export const sureQuantities = {
     decimals: { ip: 0, si: 0 },
     usual: [1200, 7200],
     possible: [60, 86_400],
-    article: 'measured-cooling',
   },
 } as const satisfies Record<string, Quantity>;

@@ -14,6 +14,7 @@ export const menuLinks = [
   { path: '/reports/', label: 'Your report' },
   { path: '/classroom/', label: 'In class' },
   { path: '/reference/', label: 'Look up' },
+  { path: '/search/', label: 'Search' },
 ] as const;
 
 export const settings = 'Units and light';

@@ -8,6 +8,14 @@ export const say = 'One thing in thirty seconds. Search finds it in the articles
 
 /** The pages of the shelf, in the order in which they are asked for. */
 export const shelf = [
+  { path: '/search/', title: 'Search', say: 'Every page of this site, with no signal too.' },
+  { path: '/reference/glossary/', title: 'Words of the trade', say: 'What each word means, in a sentence or two.' },
+  {
+    path: '/reference/symbols/',
+    title: 'Symbols and equations',
+    say: 'Every equation that the working shows, and every letter in it.',
+  },
+  { path: '/reference/factors/', title: '4.5, 1.08 and 0.68', say: 'Where they come from, and when they mislead.' },
   { path: '/reference/units/', title: 'Units', say: 'From one to the other, exactly.' },
   { path: '/reference/drawings/', title: 'How to read our drawings', say: 'Each line, hatch and mark.' },
   { path: '/reference/sources/', title: 'Sources', say: 'Where figures and formulas come from, and how we know.' },

@@ -25,6 +25,34 @@ export const sections = {
 
 export type Section = keyof typeof sections;
 
+/** What stands on a shelf beside its articles. */
+export const besideArticles: Readonly<
+  Partial<Record<Section, readonly { readonly path: string; readonly title: string; readonly say: string }[]>>
+> = {
+  classroom: [
+    {
+      path: '/classroom/exercises/',
+      title: 'Exercises',
+      say: 'Six at a time, with invented figures, to print; the answers stand on a sheet of their own.',
+    },
+    {
+      path: '/classroom/spoilt/',
+      title: 'Spoilt tests',
+      say: 'Invented tests with one mistake planted in each; the class finds it from the figures.',
+    },
+    {
+      path: '/classroom/traverse-grids/',
+      title: 'Blank grids for a traverse',
+      say: 'To print and write velocities into, with the places of the points.',
+    },
+    {
+      path: '/worksheets/moist-air/blank/',
+      title: 'Blank charts',
+      say: 'Air charts to write on, for several heights.',
+    },
+  ],
+};
+
 export const onThisPage = 'On this page';
 export const articles = 'Articles';
 export const neighbours = { name: 'Before and after', before: 'Before this', after: 'After this' };

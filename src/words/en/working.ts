@@ -64,6 +64,10 @@ const names: Readonly<Record<string, string>> = {
   'ductGain.regain': 'The same, with what the rooms get back',
   'ratio.measured': 'Measured, net',
   ratio: 'Share of what it should make',
+  'uncertainty.limit': 'Limit as a standard uncertainty',
+  'uncertainty.combined': 'Standard uncertainty',
+  'uncertainty.low': 'Low end of the range',
+  'uncertainty.high': 'High end of the range',
 };
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
