@@ -47,7 +47,7 @@ function tooSmall() {
     const inLine = getComputedStyle(one).display === 'inline';
     // A link inside a sentence is as high as its line; a key there has to be made higher than that.
     if ((inLine && one.localName === 'a') || one.closest('.source')) continue;
-    const least = inLine || one.closest('.echo, .ledger th') ? 24 : 48;
+    const least = inLine || one.closest('.echo, .ledger th, .term') ? 24 : 48;
     // A field is as high as its box, whose frame may take a pixel on each side.
     const allowed = one.closest('.field-box') ? least - 2 : least - 0.5;
     if (height < allowed || (width < allowed && least === 48))
