@@ -54,6 +54,11 @@ export const notes = [
   /** When the figures were locked, ISO 8601, and the code that the sheet had then. */
   'locked.at',
   'locked.code',
+  /** The tester's words on the report. */
+  'report.next',
+  'report.remarks',
+  'report.instruments',
+  'report.calibration',
 ] as const;
 
 export type NoteKey = (typeof notes)[number];

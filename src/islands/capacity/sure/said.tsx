@@ -6,7 +6,7 @@ import { percent } from '../../show.ts';
 import { estimateBand } from '../estimate.ts';
 import type { Sentences } from '../said.ts';
 import { deciding, narrowing } from './improvement.ts';
-import { endsText, isAsked, shown, verdict } from './verdict.ts';
+import { endsText, isAsked, type Reason, reasonOf, shown, verdict } from './verdict.ts';
 
 /** What the bar says of the share: the verdict with its mark, or what it still waits for; `null` without a share. */
 export function barOfVerdict(): BarWords | null {
@@ -58,10 +58,6 @@ export function sentencesOfVerdict(): Sentences | null {
     ...(third && { third }),
   };
 }
-
-type Reason = keyof typeof verdictSentences;
-
-const reasonOf = ({ outcome, because }: Verdict): Reason => because ?? (outcome === 'cannotTell' ? 'tooNear' : outcome);
 
 function secondOf(found: Verdict, share: string): string {
   const ends = endsText(found);

@@ -14,6 +14,12 @@ export const verdict = computed((): Verdict | null => {
   return found.ok ? found.value : null;
 });
 
+/** What the verdict is, and of "cannot tell" which of its three forms. */
+export type Reason = 'meets' | 'short' | NonNullable<Verdict['because']>;
+
+export const reasonOf = ({ outcome, because }: Verdict): Reason =>
+  because ?? (outcome === 'cannotTell' ? 'tooNear' : outcome);
+
 /** Whether somebody said if the probes were checked; the demo is not asked. */
 export const isAsked = computed(() => job.value.chosen.sideBySide !== undefined || source.value === 'demo');
 
