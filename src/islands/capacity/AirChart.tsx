@@ -17,11 +17,10 @@ import { isDesk } from './model.ts';
 
 /** What the coil does to the air, on the chart of this job's own pressure. */
 export function AirChart() {
-  const process = jobProcess.value;
   const range = assessment.value.ranges.total;
   return (
     <div class="sheet-air-chart">
-      {process && <Drawn process={process} />}
+      <ProcessChart width={isDesk.value ? 600 : 358} />
       <p class="note">
         {range && `${results.chartRange(...capacityEnds(range.interval))} `}
         {regionText()} <a href={href('/worksheets/moist-air/')}>{results.wholeChart}</a>
@@ -30,10 +29,15 @@ export function AirChart() {
   );
 }
 
-function Drawn({ process }: { process: ChartProcess }) {
+/** The process of the job alone, drawn for a width. */
+export function ProcessChart({ width }: { width: number }) {
+  const process = jobProcess.value;
+  return process && <Drawn process={process} width={width} />;
+}
+
+function Drawn({ process, width }: { process: ChartProcess; width: number }) {
   const { pressure, measured } = assessment.value;
   const shownIn = system.value;
-  const width = isDesk.value ? 600 : 358;
   const { frame, lines } = useMemo(() => {
     const paper = chartFrame({ system: shownIn, pressure, width, view: 'process', around: pointsOf(process) });
     const taken = processBoxes(paper, process, processWords(shownIn, process));

@@ -1,14 +1,12 @@
 import { useState } from 'preact/hooks';
-import { sourceLabels } from '~/calc/sourceLabels.ts';
 import { href } from '~/parts/href.ts';
-import { Ledger, type LedgerLine } from '~/parts/Ledger.tsx';
-import { derateNames, results } from '~/words/en/results.ts';
+import { results } from '~/words/en/results.ts';
 import { sureFigures } from '~/words/en/sureFigures.ts';
-import { changeText, fine } from '../fine.ts';
 import { LateFold } from '../LateFold.tsx';
 import { lazy } from '../lazy.tsx';
 import { inUnitOf, joined } from '../show.ts';
 import { assessment, interpreted, system } from '../store.ts';
+import { Derates } from './Derates.tsx';
 import { workingAsked } from './model.ts';
 import { verdict } from './sure/verdict.ts';
 
@@ -71,31 +69,5 @@ function WorkingFold() {
       <summary>{results.working}</summary>
       {(seen || asked) && <Working />}
     </details>
-  );
-}
-
-/** From the nameplate to the expectation, one line a step, to a figure more than the results so that the column adds up. */
-function Derates({ nominal }: { nominal: number | null }) {
-  const { expected } = assessment.value;
-  if (!expected.ok) return null;
-  const lines: LedgerLine[] = nominal === null ? [] : [{ name: results.nameplate, ...fine(nominal) }];
-  for (const { cause, factor, before, after, source } of expected.value.derates) {
-    const words = derateNames[cause] ?? cause;
-    const reads = cause === 'temperatures';
-    if (!reads && Math.abs(factor - 1) < 5e-5) lines.push({ name: words, number: results.noStep, unit: '' });
-    else {
-      const by = reads ? '' : ` (${changeText(after - before)})`;
-      lines.push({ name: <Named words={`${words}${by}`} source={sourceLabels[source]} />, ...fine(after) });
-    }
-  }
-  lines.push({ name: results.itShould, ...fine(expected.value.total), sum: true });
-  return <Ledger caption={results.whyNotPlain} lines={lines} />;
-}
-
-function Named({ words, source }: { words: string; source: string }) {
-  return (
-    <>
-      {words} <small class="quiet">{source}</small>
-    </>
   );
 }

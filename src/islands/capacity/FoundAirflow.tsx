@@ -11,11 +11,10 @@ const flowText = (volumeFlow: number) => joined(ofKind('volumeFlow', volumeFlow)
 
 /** That the airflow is the one found on its own sheet: where from, what kind of air, how sure; and the way back to the figure typed here. */
 export function FoundAirflow() {
-  const found = findAirflow(job.value);
   const typed = entered(job.value, 'airflow.volumeFlow');
   return (
     <Echo>
-      {found.ok ? saidOf(found.value) : words.notYet} {typed !== null && `${words.kept(flowText(typed))} `}
+      <FoundSaid /> {typed !== null && `${words.kept(flowText(typed))} `}
       <a href={href('/worksheets/airflow/')}>{words.way}</a>
       {' · '}
       <button
@@ -27,6 +26,12 @@ export function FoundAirflow() {
       </button>
     </Echo>
   );
+}
+
+/** The sentence alone. */
+export function FoundSaid() {
+  const found = findAirflow(job.value);
+  return <>{found.ok ? saidOf(found.value) : words.notYet}</>;
 }
 
 function saidOf(found: Extract<ReturnType<typeof findAirflow>, { ok: true }>['value']): string {

@@ -12,6 +12,7 @@ import { joined } from '../show.ts';
 import { assessment, refused, source } from '../store.ts';
 import { OwnerPage } from './OwnerPage.tsx';
 import { made, missing, outcome } from './state.ts';
+import { TradePage } from './TradePage.tsx';
 
 const AskCopy = lazy(() => import('../AskCopy.tsx').then((module) => module.AskCopy));
 const Notices = lazy(() => import('../Notices.tsx').then((module) => module.Notices));
@@ -29,6 +30,7 @@ export function Report() {
         <>
           <Tools />
           <OwnerPage />
+          <TradePage />
         </>
       )}
       {refused.value && <AskCopy />}

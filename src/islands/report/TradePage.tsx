@@ -1,0 +1,75 @@
+import { TitleBlock } from '~/parts/TitleBlock.tsx';
+import { report, reportBlock } from '~/words/en/report.ts';
+import { trade } from '~/words/en/reportTrade.ts';
+import { results, titleBlock } from '~/words/en/results.ts';
+import { ProcessChart } from '../capacity/AirChart.tsx';
+import { Derates } from '../capacity/Derates.tsx';
+import { assessment, interpreted } from '../store.ts';
+import { note, placeText, readAt, stateText, systemText, unitsText } from './facts.ts';
+import { PageHead } from './OwnerPage.tsx';
+import { outcome } from './state.ts';
+import { Airflow } from './trade/Airflow.tsx';
+import { Readings } from './trade/Readings.tsx';
+import { Remarks, SheetRemarks, Signatures } from './trade/Remarks.tsx';
+import { Sure } from './trade/Sure.tsx';
+import { TableFigures } from './trade/TableFigures.tsx';
+import { Instruments, TakenForGranted } from './trade/Taken.tsx';
+
+/** The second page, for the trade: all that the first one rests on. */
+export function TradePage() {
+  if (outcome.value === null) return null;
+  const { expected } = assessment.value;
+  return (
+    <article class="report-page report-trade" aria-labelledby="report-trade-head">
+      <PageHead id="report-trade-head" page={report.tradePage} other={report.tradeOther} />
+      <Readings />
+      <div class="report-two">
+        <Airflow />
+        <Instruments />
+      </div>
+      <div class="report-two">
+        <TableFigures />
+        {expected.ok && (
+          <section>
+            <h3>{trade.steps}</h3>
+            <Derates nominal={interpreted.value.test.nominalCapacity} />
+          </section>
+        )}
+      </div>
+      <div class="report-two">
+        <section>
+          <h3>{results.coilDoes}</h3>
+          <ProcessChart width={358} />
+        </section>
+        <section>
+          <h3>{trade.steady}</h3>
+          <p>{trade.noRecord}</p>
+        </section>
+      </div>
+      <div class="report-two">
+        <Sure />
+        <div>
+          <TakenForGranted />
+          <SheetRemarks />
+        </div>
+      </div>
+      <div class="report-two">
+        <Remarks />
+        <Signatures />
+      </div>
+      <TitleBlock rows={blockRows()} />
+    </article>
+  );
+}
+
+const blockRows = () => [
+  { name: titleBlock.job, value: note('address') || titleBlock.none, strong: true },
+  { name: titleBlock.system, value: systemText.value || titleBlock.none, strong: true },
+  { name: titleBlock.sheet, value: reportBlock.sheet(2), strong: true },
+  { name: titleBlock.read, value: readAt.value || titleBlock.notRead },
+  { name: titleBlock.place, value: placeText.value },
+  { name: titleBlock.units, value: unitsText.value },
+  { name: titleBlock.by, value: note('tester') || titleBlock.none },
+  { name: titleBlock.state, value: stateText.value },
+  { name: titleBlock.method, value: titleBlock.methodName },
+];
