@@ -58,25 +58,39 @@ export function ReportBar({ share, line, range, width, words }: ReportBarProps) 
       />
       <path class="line-knock" d={crossing.map((at) => `M${px(x(at))} ${BAR.top}v${BAR.height}`).join('')} />
       <rect class="outline" x={px(x(low))} y={BAR.top} width={px(x(range.high) - x(low))} height={BAR.height} />
-      <TopLabels line={x(line)} should={x(1)} width={width} words={words} />
       <path class="line-agreed" d={`M${px(x(line))} 20V${AXIS}`} />
       <path class="line-should" d={`M${px(x(1))} 38V${AXIS}`} />
       <path
         class="line-measured"
         d={`M1 ${BAR.top + BAR.height / 2}H${px(x(low))}M${px(x(share))} ${BAR.top - 8}v${BAR.height + 16}`}
       />
-      <text class="clear" x={besideBar ? 10 : px(x(range.high)) + 12} y={besideBar ? BAR.top + 8 : BAR.top + 22}>
-        {words.measured}: <tspan class="strong">{words.measuredAmount}</tspan>
-      </text>
+      <Amount
+        x={besideBar ? 10 : px(x(range.high)) + 12}
+        y={besideBar ? BAR.top + 8 : BAR.top + 22}
+        name={words.measured}
+        amount={words.measuredAmount}
+      />
+      <TopLabels line={x(line)} should={x(1)} width={width} words={words} />
       <text class="strong middle clear" x={px(x(share))} y={BAR.top - 13}>
         {Math.round(share * 100)} %
       </text>
       <Ends low={x(low)} high={x(range.high)} figures={range} />
       <path class="line-should" d={`M1 ${SHOULD}H${px(x(1))}`} />
-      <text class="clear" x="10" y={SHOULD - 9}>
-        {words.should}: <tspan class="strong">{words.shouldAmount}</tspan>
-      </text>
+      <Amount x={10} y={SHOULD - 9} name={words.should} amount={words.shouldAmount} />
     </svg>
+  );
+}
+
+/** A name and its amount. The paper around them is drawn first: around the amount alone it would cover the name. */
+function Amount({ x, y, name, amount }: { x: number; y: number; name: string; amount: string }) {
+  return (
+    <>
+      {['clear', ''].map((kind) => (
+        <text key={kind} class={kind || undefined} x={x} y={y} aria-hidden={kind ? 'true' : undefined}>
+          {name}: <tspan class={kind ? undefined : 'strong'}>{amount}</tspan>
+        </text>
+      ))}
+    </>
   );
 }
 

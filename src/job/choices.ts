@@ -7,6 +7,7 @@ import type { Tube } from '../calc/tubes.ts';
 import type { AirflowKind, AirflowPlace, BlowerPlace } from '../calc/types.ts';
 import type { airflowChoices } from './airflow/choices.ts';
 import type { ductChoices } from './ducts/choices.ts';
+import type { readReportChoices } from './readReport/choices.ts';
 import type { sureChoices } from './sure/choices.ts';
 import type { Job } from './types.ts';
 
@@ -61,7 +62,11 @@ export const choices = {
 } as const satisfies Record<string, Choice>;
 
 /** Those of the airflow sheet, of the ducts and of how sure come with who asks them: no other page carries their rows. */
-type Choices = typeof choices & typeof airflowChoices & typeof ductChoices & typeof sureChoices;
+type Choices = typeof choices &
+  typeof airflowChoices &
+  typeof ductChoices &
+  typeof readReportChoices &
+  typeof sureChoices;
 export type ChoiceKey = keyof Choices;
 export type ChoiceValue<Key extends ChoiceKey> = Choices[Key]['values'][number];
 

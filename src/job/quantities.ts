@@ -7,6 +7,7 @@ import { limits } from '../calc/limits.ts';
 import type { airflowQuantities } from './airflow/quantities.ts';
 import type { ductQuantities } from './ducts/quantities.ts';
 import { lineSetQuantities } from './lineSetQuantities.ts';
+import type { readReportQuantities } from './readReport/quantities.ts';
 import type { sureQuantities } from './sure/quantities.ts';
 import type { Quantity, System, UnitKey } from './types.ts';
 import { toSi } from './units.ts';
@@ -261,6 +262,7 @@ export type QuantityKey =
   | keyof typeof quantities
   | keyof typeof airflowQuantities
   | keyof typeof ductQuantities
+  | keyof typeof readReportQuantities
   | keyof typeof sureQuantities;
 
 const rows: Partial<Record<QuantityKey, Quantity>> = { ...quantities };

@@ -68,9 +68,11 @@ function Tools() {
         <a href={sheetOf()}>{report.backToSheet}</a>
         <a href={href('/reports/reading-your-report/')}>{report.howToRead}</a>
       </p>
-      <LateFold summary={report.wordsFold}>
-        <Words />
-      </LateFold>
+      {source.value !== 'linked' && (
+        <LateFold summary={report.wordsFold}>
+          <Words />
+        </LateFold>
+      )}
       <LateFold summary={report.sendFold}>
         <SendLink />
       </LateFold>

@@ -46,6 +46,7 @@ export const unitsText = computed(() => (system.value === 'ip' ? '°F, Btu/h' : 
 /** Whether the record is locked, what was changed since, and how much is taken for granted. */
 export const stateText = computed((): string => {
   const { assumed } = interpreted.value;
+  if (job.value.invented) return titleBlock.demo;
   return [reportBlock.state.open, assumed.length > 0 && reportBlock.state.assumed(assumed.length)]
     .filter(Boolean)
     .join(', ');

@@ -4,6 +4,7 @@ import type { airflowChoiceWords } from './airflowChoices.ts';
 import type { ductChoiceWords } from './ducts.ts';
 import type { identityChoiceWords } from './identityChoices.ts';
 import type { lineSetChoiceWords } from './lineSetChoices.ts';
+import type { ReadReportChoiceWords } from './readReport.ts';
 import type { sureChoiceWords } from './sureFields.ts';
 
 export interface ChoiceWords {
@@ -114,6 +115,7 @@ export const choiceWords = { ...ofEverySheet } as typeof ofEverySheet &
   typeof ductChoiceWords &
   typeof identityChoiceWords &
   typeof lineSetChoiceWords &
+  ReadReportChoiceWords &
   typeof sureChoiceWords;
 
 /** The choices that are asked with a question of their own; the others are keys beside what they change. */
