@@ -21,14 +21,17 @@ export function ratingMatrix(rows: readonly RatingRow[]): RatingMatrix {
   const given = rows.filter(({ total }) => total !== null);
   const outdoors = [...new Set(given.map(({ outdoorDryBulb }) => outdoorDryBulb))].sort(rising);
   const nameOf = (row: RatingRow) => [row.dryAirFlow, row.enteringWetBulb, row.enteringDryBulb].join('/');
-  const lines = [...Map.groupBy(given, nameOf).values()].map((own): MatrixLine => {
-    const [first] = own as readonly [RatingRow, ...RatingRow[]];
-    return {
-      enteringWetBulb: first.enteringWetBulb,
-      enteringDryBulb: first.enteringDryBulb ?? null,
-      dryAirFlow: first.dryAirFlow ?? null,
-      figures: outdoors.map((at) => own.find(({ outdoorDryBulb }) => outdoorDryBulb === at) ?? null),
-    };
+  const lines = [...Map.groupBy(given, nameOf).values()].flatMap((own): MatrixLine[] => {
+    const [first] = own;
+    if (!first) return [];
+    return [
+      {
+        enteringWetBulb: first.enteringWetBulb,
+        enteringDryBulb: first.enteringDryBulb ?? null,
+        dryAirFlow: first.dryAirFlow ?? null,
+        figures: outdoors.map((at) => own.find(({ outdoorDryBulb }) => outdoorDryBulb === at) ?? null),
+      },
+    ];
   });
   lines.sort(
     (a, b) =>

@@ -5,7 +5,7 @@ import { sureFigures } from '~/words/en/sureFigures.ts';
 import { LateFold } from '../LateFold.tsx';
 import { lazy } from '../lazy.tsx';
 import { inUnitOf, joined } from '../show.ts';
-import { assessment, interpreted, system } from '../store.ts';
+import { assessment, interpreted, source, system } from '../store.ts';
 import { Derates } from './Derates.tsx';
 import { workingAsked } from './model.ts';
 import { verdict } from './sure/verdict.ts';
@@ -22,6 +22,9 @@ export function Folds() {
   const nominal = interpreted.value.test.nominalCapacity;
   return (
     <section class="folds">
+      <p class="tools">
+        <a href={href(source.value === 'demo' ? '/reports/view/?demo' : '/reports/view/')}>{results.report}</a>
+      </p>
       {expected.ok && (
         <details class="fold">
           <summary>{nominal === null ? results.whyNotPlain : results.whyNot(nominalText(nominal))}</summary>

@@ -1,7 +1,8 @@
 /** What the figures of a report show and what they cannot: one small rule a finding. Figures are judged, and nobody's work. */
 import { practice } from '../../calc/airflow/limits.ts';
+import type { SourceKey } from '../../calc/sources.ts';
 import { amount } from '../../calc/trace.ts';
-import type { Amount, SourceKey } from '../../calc/types.ts';
+import type { Amount } from '../../calc/types.ts';
 import { usualLine } from '../measuredTest.ts';
 import type { ReportFacts } from './facts.ts';
 

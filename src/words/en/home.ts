@@ -26,12 +26,14 @@ export const doors = [
   {
     name: 'I was given a report.',
     say: 'What its figures show, what they cannot, what to ask.',
-    links: [{ path: '/reports/', label: 'How to read my report', main: false }],
+    links: [{ path: '/reports/read/', label: 'Read my report', main: false }],
     more: { path: '/cautions/your-own-house/', label: 'What is safe to do yourself' },
   },
 ] as const;
 
 export const demo = 'Look at the demo job (invented)';
+export const demoReport = 'and at its report';
+export const fieldSheet = 'A blank field sheet, to print and fill in with a pencil';
 export const coveredAsk = 'For which systems?';
 export const covered =
   'For ducted air conditioners and heat pumps with one indoor coil: split systems, furnaces with a cased coil, packaged units, ducted mini-splits on an outdoor unit of their own.';

@@ -7,6 +7,7 @@ export const jobsPage = {
   description: 'The jobs that this device keeps: open, copy, delete, save as a file, bring in from one.',
   say: 'Kept on this device only. Clearing the browser’s data deletes them: save a file of what matters.',
   noScript: 'The jobs are kept by your browser, and scripts are switched off.',
+  fieldSheet: 'A blank field sheet, to print',
   none: 'No job is kept here yet.',
   lasting: 'This browser keeps them until you delete them.',
   notLasting: 'This browser may delete them by itself when the device runs out of room.',

@@ -6,6 +6,7 @@ export const report = {
   description:
     'One cooling test on two pages: the first for the owner of the system, the second for the trade. To print, to send, to look into.',
   noScript: 'The report is worked out in your browser from the readings of the job, and scripts are switched off.',
+  demoWay: 'Look at a report of ours (invented)',
   print: 'Print, or save as PDF',
   backToSheet: 'To the sheet',
   howToRead: 'How to read this report',

@@ -42,6 +42,7 @@ export const results = {
   noStep: 'does not apply',
   whenShort: 'When it is short',
   lockFold: 'Lock the figures',
+  report: 'The report, to print or to send: one page for the owner, one for the trade',
   linkFold: 'Send this job as a link',
   working: 'The working',
   openWorking: (result: string) => `${result}: show the working`,
