@@ -7,7 +7,7 @@ import { reportBlock, reportSquare } from '~/words/en/report.ts';
 import { titleBlock } from '~/words/en/results.ts';
 import { linkHash } from '../linked.ts';
 import { job } from '../store.ts';
-import { note, placeText, readAt, stateText, systemText, unitsText } from './facts.ts';
+import { codeText, note, placeText, readAt, stateText, systemText, unitsText } from './facts.ts';
 
 /** The foot of the first page: the square that opens the report on a phone, and the title block. */
 export function OwnerBlock() {
@@ -40,6 +40,7 @@ const blockRows = () => [
   { name: titleBlock.read, value: readAt.value || titleBlock.notRead },
   { name: titleBlock.place, value: placeText.value },
   { name: titleBlock.by, value: note('tester') || titleBlock.none },
+  { name: reportBlock.code, value: codeText.value, strong: true },
   { name: titleBlock.state, value: stateText.value },
 ];
 

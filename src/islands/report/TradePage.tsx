@@ -5,15 +5,16 @@ import { results, titleBlock } from '~/words/en/results.ts';
 import { ProcessChart } from '../capacity/AirChart.tsx';
 import { Derates } from '../capacity/Derates.tsx';
 import { assessment, interpreted } from '../store.ts';
-import { note, placeText, readAt, stateText, systemText, unitsText } from './facts.ts';
+import { codeText, note, placeText, readAt, stateText, systemText, unitsText } from './facts.ts';
 import { PageHead } from './OwnerPage.tsx';
 import { outcome } from './state.ts';
 import { Airflow } from './trade/Airflow.tsx';
 import { Readings } from './trade/Readings.tsx';
 import { Remarks, SheetRemarks, Signatures } from './trade/Remarks.tsx';
+import { Steady } from './trade/Steady.tsx';
 import { Sure } from './trade/Sure.tsx';
 import { TableFigures } from './trade/TableFigures.tsx';
-import { Instruments, TakenForGranted } from './trade/Taken.tsx';
+import { Changes, Instruments, TakenForGranted } from './trade/Taken.tsx';
 
 /** The second page, for the trade: all that the first one rests on. */
 export function TradePage() {
@@ -41,15 +42,13 @@ export function TradePage() {
           <h3>{results.coilDoes}</h3>
           <ProcessChart width={358} />
         </section>
-        <section>
-          <h3>{trade.steady}</h3>
-          <p>{trade.noRecord}</p>
-        </section>
+        <Steady />
       </div>
       <div class="report-two">
         <Sure />
         <div>
           <TakenForGranted />
+          <Changes />
           <SheetRemarks />
         </div>
       </div>
@@ -71,5 +70,5 @@ const blockRows = () => [
   { name: titleBlock.units, value: unitsText.value },
   { name: titleBlock.by, value: note('tester') || titleBlock.none },
   { name: titleBlock.state, value: stateText.value },
-  { name: titleBlock.method, value: titleBlock.methodName },
+  { name: reportBlock.code, value: codeText.value, strong: true },
 ];

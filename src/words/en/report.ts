@@ -113,7 +113,6 @@ export const ownerQuestions = {
 export const reportBlock = {
   sheet: (page: number) => `${page} of 2`,
   code: 'Code',
-  noCode: 'none',
   state: {
     open: 'not locked',
     locked: (at: string) => `locked ${at}`,

@@ -48,6 +48,7 @@ export const trade = {
   chart: 'What the coil does to the air',
   steady: 'How steady it was',
   noRecord: 'No record was kept: the readings are those of one moment, or of a few.',
+  steadySince: 'steady since here',
   steadySummary: (minutes: string, low: string, high: string) =>
     `The computed capacity over ${minutes} minutes, relative to its mean at the end: from ${low} to ${high}.`,
   steadyAxis: 'minutes before the last reading',
@@ -91,4 +92,14 @@ export const assumedWords: Readonly<Record<Assumed, (value: string) => string>> 
   'probeLimits.relativeHumidity': (value) => `probes ±${value}, humidity`,
   'probeLimits.wetBulb': (value) => `probes ±${value}, wet bulb`,
   line: (value) => `the line at ${value}`,
+};
+
+/** Tables of a job that were changed. */
+export const changedTables: Readonly<Record<string, string>> = {
+  rating: 'the maker’s figures',
+  ratingSheet: 'the maker’s whole table',
+  ratingAirflow: 'the maker’s factors for the airflow',
+  'entering.readings': 'return readings',
+  'leaving.readings': 'supply readings',
+  supplyPoints: 'points of the supply plane',
 };

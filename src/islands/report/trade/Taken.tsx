@@ -1,10 +1,13 @@
 import { measureOf } from '~/calc/sideBySide.ts';
 import { chosen } from '~/job/choices.ts';
+import { changesAfterLock, lockedOf } from '~/job/lock.ts';
 import type { Assumed } from '~/job/measuredTest.ts';
 import { joinSure } from '~/job/sure/join.ts';
+import type { QuantityKey } from '~/job/types.ts';
 import { choiceWords } from '~/words/en/choices.ts';
-import { assumedWords, trade } from '~/words/en/reportTrade.ts';
-import { humidityStep, percent, temperatureStep } from '../../show.ts';
+import { quantityWords } from '~/words/en/quantities.ts';
+import { assumedWords, changedTables, trade } from '~/words/en/reportTrade.ts';
+import { clock, humidityStep, percent, temperatureStep } from '../../show.ts';
 import { interpreted, job } from '../../store.ts';
 import { note } from '../facts.ts';
 
@@ -65,4 +68,31 @@ function assumedText(what: Assumed): string {
     line: () => percent(line),
   };
   return assumedWords[what](values[what]());
+}
+
+/** What was changed after the figures were locked: nothing is said of an open record. */
+export function Changes() {
+  if (!lockedOf(job.value)) return null;
+  const changes = changesAfterLock(job.value);
+  return (
+    <section>
+      <h3>{trade.changes}</h3>
+      {changes.length === 0 ? (
+        <p>{trade.changesNone}</p>
+      ) : (
+        <ul>
+          {changes.map(({ slot, key, row, was, now, at }) => (
+            <li key={`${slot}/${key}/${row}`}>{trade.change(nameOf(slot, key), was, now, clock(at))}</li>
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}
+
+/** What a changed value is called. */
+function nameOf(slot: string, key: string): string {
+  if (slot === 'entered') return quantityWords[key as QuantityKey]?.inSentence ?? key;
+  if (slot === 'chosen') return (choiceWords as Readonly<Record<string, { ask: string }>>)[key]?.ask ?? key;
+  return slot === 'tables' ? (changedTables[key] ?? key) : key;
 }
