@@ -24,7 +24,7 @@ export const findingWords: Readonly<Record<string, Say>> = {
   lineInside: (low, high, line) =>
     `Between ${low} and ${high}: the usual line, ${line}, lies inside. These readings cannot tell, and that is not a fail.`,
   noRange: (share) =>
-    `${share} without a range is half of an answer: with ordinary instruments and care it is good to 7 points or so either way, unchecked to 13 or more.`,
+    `${share} without a range is half of an answer: with ordinary instruments a good system and a short one can show the same figure.`,
   dropDiffers: (said, worked) => `It says a drop of ${said}, and its two temperatures are ${worked} apart.`,
   dropUsual: (drop, low, high) => `A drop of ${drop} is usual (${low} to ${high}).`,
   dropLow: (drop, low, high) =>
@@ -33,8 +33,7 @@ export const findingWords: Readonly<Record<string, Say>> = {
     `A drop of ${drop} is more than usual (${low} to ${high}): little airflow or dry air can do it, and it is no sign of much cooling.`,
   dropAlone: () =>
     'A temperature drop alone says nothing about capacity: with half the air it grows, while the cooling shrinks; and in damp air much of the work goes into drying, which no thermometer sees.',
-  noHumidity: () =>
-    'Without both humidities the drying cannot be seen, and so not the total either. It is often a quarter of the work.',
+  noHumidity: () => 'Without both humidities the drying cannot be seen, and so not the whole of the work either.',
   supplyDry: (humidity, low, high) =>
     `${humidity} is dry for air that comes off a wet coil (${low} to ${high}): warm air got in before the probe, the coil was dry, or the probe was off.`,
   supplyWet: (humidity, low, high) => `${humidity} is what a wetted probe reads (usual ${low} to ${high}).`,
@@ -52,7 +51,7 @@ export const findingWords: Readonly<Record<string, Say>> = {
   staticAlone: () =>
     'Static pressure is no airflow: a closed damper raises it and so does a fast blower. It takes the blower’s table to make one of the other.',
   notCompared: () =>
-    'Nobody says that the two probes were compared. What they differ by goes straight into the result: a check side by side would halve the doubt, or nearly.',
+    'Nobody says that the two probes were compared. What they differ by goes straight into the result, until a check side by side takes it out.',
   nameplateAlone: (size) => `${size} is what the system is called, and no measurement.`,
 };
 
