@@ -12,17 +12,20 @@ export interface ReportBarProps {
     readonly line: string;
     readonly should: string;
     readonly measured: string;
+    readonly shouldBe: string;
     readonly measuredAmount: string;
     readonly shouldAmount: string;
     readonly summary: string;
   };
 }
 
-const BAR = { top: 62, height: 34 } as const;
-const DIMENSION = 112;
-const SHOULD = 152;
-const AXIS = 172;
-const HEIGHT = 202;
+/** Heights below the names of the two upright lines, which share one row where there is room for both. */
+const BAR = { top: 40, height: 32 } as const;
+const DIMENSION = 88;
+const SHOULD = 124;
+const AXIS = 140;
+const HEIGHT = 168;
+const ROW = 17;
 const LETTER = 14;
 
 /** From zero, in per cent of what the system should make: measured thick, ending in its hatched range; what it should make dashed; the line a chain. */
@@ -30,92 +33,106 @@ export function ReportBar({ share, line, range, width, words }: ReportBarProps) 
   const most = Math.max(1.1, Math.ceil(Math.max(share, range.high, line) * 20 + 1.4) / 20);
   const low = Math.max(0, range.low);
   const x = linear([0, most], [1, width - 26]);
-  const labels = ticks(0, most * 100, width > 500 ? 6 : 4).filter((t) => t <= most * 100);
-  const step = (labels[1] ?? 20) / 2;
-  const minor = ticks(0, most * 100, 24).filter((t) => t % step === 0 && !labels.includes(t));
-  const crossing = [line, share, 1].filter((at) => at > low && at < range.high);
-  const besideBar = textWidth(`${words.measured}: ${words.measuredAmount}`, LETTER) + 20 < x(low);
+  const names = namesOf(x(line), x(1), width, words);
+  const down = (Math.max(...names.map(({ row }) => row)) + 1) * ROW;
   return (
-    <svg class="drawing" width="100%" viewBox={`0 0 ${width} ${HEIGHT}`} role="img" aria-label={words.summary}>
-      <path class="line-scale" d={`M0 ${AXIS}H${width}M1 ${BAR.top - 8}V${AXIS}`} />
-      {minor.map((t) => (
-        <path key={t} class="line-scale" d={`M${px(x(t / 100))} ${AXIS}v5`} />
+    <svg
+      class="drawing"
+      width="100%"
+      viewBox={`0 0 ${width} ${HEIGHT + down - ROW}`}
+      role="img"
+      aria-label={words.summary}
+    >
+      <g transform={`translate(0 ${down - ROW})`}>
+        <Axis most={most} x={x} width={width} />
+        <Range low={x(low)} high={x(range.high)} clear={[x(line), x(share), x(1)]} />
+      </g>
+      {names.map(({ at, row, pen }) => (
+        <path key={pen} class={pen} d={`M${px(at)} ${row * ROW + 20}V${AXIS + down - ROW}`} />
       ))}
-      {labels.map((t, index) => (
-        <g key={t}>
-          <path class="line-scale" d={`M${px(x(t / 100))} ${AXIS}v9`} />
-          <text class={index === 0 ? undefined : 'middle'} x={px(x(t / 100))} y={AXIS + 25}>
-            {index === 0 ? '0 %' : t}
-          </text>
-        </g>
+      {names.map(({ at, row, text, end }) => (
+        <text key={text} class={end ? 'end clear' : 'clear'} x={px(at) + (end ? 5 : -5)} y={row * ROW + 14}>
+          {text}
+        </text>
       ))}
-      <rect
-        x={px(x(low))}
-        y={BAR.top}
-        width={px(x(range.high) - x(low))}
-        height={BAR.height}
-        fill="url(#hatch-measured)"
-      />
-      <path class="line-knock" d={crossing.map((at) => `M${px(x(at))} ${BAR.top}v${BAR.height}`).join('')} />
-      <rect class="outline" x={px(x(low))} y={BAR.top} width={px(x(range.high) - x(low))} height={BAR.height} />
-      <path class="line-agreed" d={`M${px(x(line))} 20V${AXIS}`} />
-      <path class="line-should" d={`M${px(x(1))} 38V${AXIS}`} />
-      <path
-        class="line-measured"
-        d={`M1 ${BAR.top + BAR.height / 2}H${px(x(low))}M${px(x(share))} ${BAR.top - 8}v${BAR.height + 16}`}
-      />
-      <Amount
-        x={besideBar ? 10 : px(x(range.high)) + 12}
-        y={besideBar ? BAR.top + 8 : BAR.top + 22}
-        name={words.measured}
-        amount={words.measuredAmount}
-      />
-      <TopLabels line={x(line)} should={x(1)} width={width} words={words} />
-      <text class="strong middle clear" x={px(x(share))} y={BAR.top - 13}>
-        {Math.round(share * 100)} %
-      </text>
-      <Ends low={x(low)} high={x(range.high)} figures={range} />
-      <path class="line-should" d={`M1 ${SHOULD}H${px(x(1))}`} />
-      <Amount x={10} y={SHOULD - 9} name={words.should} amount={words.shouldAmount} />
+      <g transform={`translate(0 ${down - ROW})`}>
+        <path
+          class="line-measured"
+          d={`M1 ${BAR.top + BAR.height / 2}H${px(x(low))}M${px(x(share))} ${BAR.top - 6}v${BAR.height + 12}`}
+        />
+        <Amount
+          {...(textWidth(`${words.measured}: ${words.measuredAmount}`, LETTER) + 20 < x(low)
+            ? { x: 10, y: BAR.top + 8 }
+            : { x: px(x(range.high)) + 12, y: BAR.top + 21 })}
+          name={words.measured}
+          amount={words.measuredAmount}
+        />
+        <text class="strong middle clear" x={px(x(share))} y={BAR.top - 10}>
+          {Math.round(share * 100)} %
+        </text>
+        <Ends low={x(low)} high={x(range.high)} figures={range} />
+        <path class="line-should" d={`M1 ${SHOULD}H${px(x(1))}`} />
+        <Amount x={10} y={SHOULD - 8} name={words.shouldBe} amount={words.shouldAmount} />
+      </g>
     </svg>
   );
 }
 
-/** A name and its amount. The paper around them is drawn first: around the amount alone it would cover the name. */
+/** The names of the upright lines: away from one another in one row where that leaves both on the paper, else in two rows. */
+function namesOf(line: number, should: number, width: number, words: ReportBarProps['words']) {
+  const lines = [
+    { at: line, text: words.line, pen: 'line-agreed' },
+    { at: should, text: words.should, pen: 'line-should' },
+  ].sort((a, b) => a.at - b.at);
+  const fits = (at: number, text: string) => at + 5 + textWidth(text, LETTER) < width;
+  const [left, right] = lines as [(typeof lines)[number], (typeof lines)[number]];
+  const inOne = fits(right.at, right.text) && left.at - 5 > textWidth(left.text, LETTER);
+  if (inOne)
+    return [
+      { ...left, row: 0, end: true },
+      { ...right, row: 0, end: false },
+    ];
+  return [left, right].map((one, row) => ({ ...one, row, end: !fits(one.at, one.text) }));
+}
+
+function Axis({ most, x, width }: { most: number; x: (share: number) => number; width: number }) {
+  const labels = ticks(0, most * 100, width > 500 ? 6 : 4).filter((t) => t <= most * 100);
+  const step = (labels[1] ?? 20) / 2;
+  const minor = ticks(0, most * 100, 24).filter((t) => t % step === 0 && !labels.includes(t));
+  return (
+    <g>
+      <path class="line-scale" d={`M0 ${AXIS}H${width}M1 ${BAR.top - 6}V${AXIS}`} />
+      <path class="line-scale" d={minor.map((t) => `M${px(x(t / 100))} ${AXIS}v5`).join('')} />
+      <path class="line-scale" d={labels.map((t) => `M${px(x(t / 100))} ${AXIS}v9`).join('')} />
+      {labels.map((t, index) => (
+        <text key={t} class={index === 0 ? undefined : 'middle'} x={px(x(t / 100))} y={AXIS + 25}>
+          {index === 0 ? '0 %' : t}
+        </text>
+      ))}
+    </g>
+  );
+}
+
+/** The hatched bar of the range; a line that crosses it clears some paper on each side. */
+function Range({ low, high, clear }: { low: number; high: number; clear: readonly number[] }) {
+  const { top, height } = BAR;
+  const inside = clear.filter((at) => at > low && at < high);
+  return (
+    <g>
+      <rect x={px(low)} y={top} width={px(high - low)} height={height} fill="url(#hatch-measured)" />
+      <path class="line-knock" d={inside.map((at) => `M${px(at)} ${top}v${height}`).join('')} />
+      <rect class="outline" x={px(low)} y={top} width={px(high - low)} height={height} />
+    </g>
+  );
+}
+
+/** A name and its amount, drawn twice: the paper around the amount covers the end of the name, and the second drawing puts it back. */
 function Amount({ x, y, name, amount }: { x: number; y: number; name: string; amount: string }) {
   return (
     <>
       {['clear', ''].map((kind) => (
-        <text key={kind} class={kind || undefined} x={x} y={y} aria-hidden={kind ? 'true' : undefined}>
-          {name}: <tspan class={kind ? undefined : 'strong'}>{amount}</tspan>
-        </text>
-      ))}
-    </>
-  );
-}
-
-/** The names of both upright lines, each in a row of its own, on the side where there is room. */
-function TopLabels({
-  line,
-  should,
-  width,
-  words,
-}: {
-  line: number;
-  should: number;
-  width: number;
-  words: ReportBarProps['words'];
-}) {
-  const short = words.should.split(',')[0] ?? words.should;
-  const fits = (at: number, text: string) => at + 5 + textWidth(text, LETTER) < width;
-  return (
-    <>
-      {[
-        { at: line, y: 14, text: words.line },
-        { at: should, y: 32, text: short },
-      ].map(({ at, y, text }) => (
-        <text key={y} class={fits(at, text) ? 'clear' : 'end clear'} x={px(at) + (fits(at, text) ? -5 : 5)} y={y}>
-          {text}
+        <text key={kind} class={kind || undefined} x={x} y={y}>
+          {name}: <tspan class="strong">{amount}</tspan>
         </text>
       ))}
     </>
@@ -125,15 +142,16 @@ function TopLabels({
 /** The dimension line under the bar, the figures of its ends outside it. */
 function Ends({ low, high, figures }: { low: number; high: number; figures: ReportBarProps['range'] }) {
   const from = BAR.top + BAR.height + 4;
+  const room = low > 44;
   return (
     <g>
-      <path class="line-scale" d={`M${px(low)} ${from}V${DIMENSION + 8}M${px(high)} ${from}V${DIMENSION + 8}`} />
+      <path class="line-scale" d={`M${px(low)} ${from}V${DIMENSION + 7}M${px(high)} ${from}V${DIMENSION + 7}`} />
       <path class="line-dimension" d={`M${px(low)} ${DIMENSION}H${px(high)}`} />
       <path class="line-end" d={oblique(low, DIMENSION) + oblique(high, DIMENSION)} />
       <text
-        class={low > 44 ? 'strong end clear' : 'strong clear'}
-        x={low > 44 ? px(low) - 12 : px(low) + 12}
-        y={low > 44 ? DIMENSION + 5 : DIMENSION + 18}
+        class={room ? 'strong end clear' : 'strong clear'}
+        x={px(low) + (room ? -12 : 8)}
+        y={DIMENSION + (room ? 5 : 18)}
       >
         {Math.round(figures.low * 100)}
       </text>

@@ -10,12 +10,12 @@ export interface SharesProps {
   readonly shares: readonly NamedShare[];
   readonly width: number;
   readonly summary: string;
+  /** Height of a row. */
+  readonly row?: number;
 }
 
-const ROW = 30;
-
 /** What makes a range: a leader for each cause, as long as its share of the variance, ending in a dot. */
-export function Shares({ shares, width, summary }: SharesProps) {
+export function Shares({ shares, width, summary, row = 30 }: SharesProps) {
   const from = Math.round(width * 0.57);
   const most = Math.max(...shares.map(({ share }) => share), 0.01);
   const x = linear([0, most], [from, width - 54]);
@@ -23,12 +23,12 @@ export function Shares({ shares, width, summary }: SharesProps) {
     <svg
       class="drawing"
       width="100%"
-      viewBox={`0 0 ${width} ${shares.length * ROW + 4}`}
+      viewBox={`0 0 ${width} ${shares.length * row + 4}`}
       role="img"
       aria-label={summary}
     >
       {shares.map(({ name, share }, index) => {
-        const y = index * ROW + 17;
+        const y = index * row + row / 2 + 2;
         return (
           <g key={name}>
             <text x="0" y={y + 5}>

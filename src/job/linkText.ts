@@ -1,8 +1,9 @@
 /**
- * A job in a link: its version, a dot, and the record as JSON, compressed and in base64url. It stands behind the # of an
+ * A job in a link: its version, a dot, and the record as lines of text, compressed and in base64url. It stands behind the # of an
  * address, which browsers never send to a server. What comes in is hostile until it is read.
  */
 import { forLink } from './forLink.ts';
+import { packed, unpacked } from './linkPack.ts';
 import { personalNotes } from './notes.ts';
 import { type JobRefusal, jobVersion, readJob } from './schema.ts';
 import type { Job, NoteKey } from './types.ts';
@@ -18,29 +19,29 @@ export type ReadLink = { readonly ok: true; readonly job: Job } | { readonly ok:
 export async function encodeJob(job: Job, named: boolean): Promise<string> {
   const { notes, ...carried } = forLink(job);
   const kept = Object.entries(notes).filter(([key]) => named || !personalNotes.includes(key as NoteKey));
-  const json = JSON.stringify({ ...carried, notes: Object.fromEntries(kept) });
-  return `${jobVersion}.${toBase64(await piped(new Blob([json]), new CompressionStream('deflate-raw')))}`;
+  const text = packed({ ...carried, notes: Object.fromEntries(kept) });
+  return `${jobVersion}.${toBase64(await piped(new Blob([text]), new CompressionStream('deflate-raw')))}`;
 }
 
 /** Takes the compression off; throws for what is none, and for more than a job can be. */
-type Inflate = (packed: Uint8Array<ArrayBuffer>) => Promise<Uint8Array> | Uint8Array;
+type Inflate = (deflated: Uint8Array<ArrayBuffer>) => Promise<Uint8Array> | Uint8Array;
 
 /** The job that a text is, or why it is none. Never rejects, whatever the text; `inflate` stands in for the platform's own. */
 export async function decodeJob(text: string, inflate: Inflate = inflated): Promise<ReadLink> {
   if (text.length > linkLimits.characters) return { ok: false, reason: 'tooLong' };
-  const [, version, packed] = /^(\d{1,3})\.([\w-]+)$/.exec(text) ?? [];
-  if (version === undefined || packed === undefined) return { ok: false, reason: 'notAJob' };
+  const [, version, carried] = /^(\d{1,3})\.([\w-]+)$/.exec(text) ?? [];
+  if (version === undefined || carried === undefined) return { ok: false, reason: 'notAJob' };
   if (Number(version) > jobVersion) return { ok: false, reason: 'newer' };
   try {
-    const bytes = await inflate(fromBase64(packed));
-    return readJob(JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes)));
+    const bytes = await inflate(fromBase64(carried));
+    return readJob(unpacked(new TextDecoder('utf-8', { fatal: true }).decode(bytes)));
   } catch (error) {
     return { ok: false, reason: error === tooMuch ? 'tooLong' : 'broken' };
   }
 }
 
-const inflated: Inflate = (packed) =>
-  piped(new Blob([packed]), new DecompressionStream('deflate-raw'), linkLimits.inflated);
+const inflated: Inflate = (deflated) =>
+  piped(new Blob([deflated]), new DecompressionStream('deflate-raw'), linkLimits.inflated);
 
 const tooMuch = new Error('more behind the link than a job can be');
 

@@ -50,6 +50,29 @@ describe('a job in a link', () => {
   });
 });
 
+test('a link that was made when records travelled as JSON is still read', async () => {
+  const old = `1.${await packed(JSON.stringify(forLink(named)))}`;
+  expect(await decodeJob(old)).toEqual({ ok: true, job: forLink(named) });
+  expect((await encodeJob(named, true)).length).toBeLessThan(0.85 * old.length);
+});
+
+test('lines, tabs and what is empty or absent come through a link as they are', async () => {
+  const odd = ['', '\t', '\n', '\\', '\\-', '\\n', 'a\tb\nc\\d', '\r'];
+  for (const text of odd) {
+    const entered: Job['entered'] = {
+      line: { text, unit: 'percent', origin: 'assumed', limit: text },
+      outdoorDryBulb: { text, unit: 'degF', origin: 'from sheet', at: text },
+    };
+    const job: Job = {
+      ...demoJob,
+      entered,
+      notes: { system: text },
+      tables: { states: { columns: [], rows: [[text, '']] } },
+    };
+    expect(await decodeJob(await encodeJob(job, true))).toEqual({ ok: true, job: forLink(job) });
+  }
+});
+
 test('of the maker’s cells a link carries those that are read and their neighbours, and every figure stays the same', () => {
   const of = (job: Job) => assess(toTest(job).test);
   fc.assert(

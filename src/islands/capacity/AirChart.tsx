@@ -30,19 +30,19 @@ export function AirChart() {
 }
 
 /** The process of the job alone, drawn for a width. */
-export function ProcessChart({ width }: { width: number }) {
+export function ProcessChart({ width, height }: { width: number; height?: number }) {
   const process = jobProcess.value;
-  return process && <Drawn process={process} width={width} />;
+  return process && <Drawn process={process} width={width} height={height} />;
 }
 
-function Drawn({ process, width }: { process: ChartProcess; width: number }) {
+function Drawn({ process, width, height }: { process: ChartProcess; width: number; height: number | undefined }) {
   const { pressure, measured } = assessment.value;
   const shownIn = system.value;
   const { frame, lines } = useMemo(() => {
-    const paper = chartFrame({ system: shownIn, pressure, width, view: 'process', around: pointsOf(process) });
+    const paper = chartFrame({ system: shownIn, pressure, width, height, view: 'process', around: pointsOf(process) });
     const taken = processBoxes(paper, process, processWords(shownIn, process));
     return { frame: paper, lines: chartLines(paper, firstFamilies, taken) };
-  }, [shownIn, pressure, width, process]);
+  }, [shownIn, pressure, width, height, process]);
   const said = describe(frame, process.entering, process.leaving, measured.ok ? measured.value : null);
   return (
     <svg class="drawing" width="100%" viewBox={`0 0 ${frame.width} ${frame.height}`} role="img" aria-label={said}>

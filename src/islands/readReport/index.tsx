@@ -50,22 +50,30 @@ function Line({ of: line }: { of: (typeof reportLines)[number] }) {
   const { ask, also } = lineWords[line.id];
   const isAbsent = absent.value.has(line.id);
   const figures = figuresHere(line.figures);
+  const name = figures[0]?.endsWith('.wetBulb')
+    ? words.wetBulb[figures[0] === 'leaving.wetBulb' ? 'leaving' : 'entering']
+    : ask;
+  const isChosen = 'choice' in line && (figures.length === 0 || hasFigure(figures));
   return (
     <li data-absent={isAbsent ? '' : undefined}>
-      <h3>{ask}</h3>
-      {also && <p class="hint">{also}</p>}
-      {!isAbsent && (
-        <div class="field-row">
-          {figures.map((key) => (
-            <QuantityField key={key} of={key} {...(figures.length === 1 ? { name: ask } : {})} />
-          ))}
-        </div>
-      )}
-      {!isAbsent && line.id === 'returnHumidity' && <OtherHumidity />}
-      {!isAbsent && 'choice' in line && (figures.length === 0 || hasFigure(figures)) && (
-        <ChoiceField of={line.choice} />
-      )}
-      <NotOnMine id={line.id} isAbsent={isAbsent} ask={ask} />
+      <div class="read-report-line">
+        {isAbsent ? (
+          <p>{ask}</p>
+        ) : (
+          <div>
+            {figures.length === 2 && <p>{ask}</p>}
+            <div class="field-row">
+              {figures.map((key) => (
+                <QuantityField key={key} of={key} {...(figures.length === 1 ? { name, hint: also ?? '' } : {})} />
+              ))}
+            </div>
+            {figures.length === 2 && <p class="hint">{also}</p>}
+            {line.id === 'returnHumidity' && <OtherHumidity />}
+            {isChosen && <ChoiceField of={line.choice} />}
+          </div>
+        )}
+        <NotOnMine id={line.id} isAbsent={isAbsent} ask={ask} />
+      </div>
     </li>
   );
 }

@@ -46,17 +46,17 @@ export function OwnerPage() {
 }
 
 /** What was tested, when and by whom; and that its figures are invented, where they are. */
-export function PageHead({ id, page, other }: { id: string; page: string; other: string }) {
+export function PageHead({ id, page, other = '' }: { id: string; page: string; other?: string }) {
   return (
     <header class="report-head">
       <div>
         <h2 id={id}>{report.head(note('address'))}</h2>
-        <p>{report.tested(systemText.value, readAt.value, note('tester'))}</p>
+        {other && <p>{report.tested(systemText.value, readAt.value, note('tester'))}</p>}
         {job.value.invented && <p class="invented">{report.invented}</p>}
       </div>
       <p class="quiet">
         {page}
-        <br />
+        {other && <br />}
         {other}
       </p>
     </header>
@@ -112,7 +112,8 @@ function Picture() {
   const line = percent(range.line);
   const words = {
     line: results.scaleLine(line),
-    should: report.barShould,
+    should: results.scaleShould,
+    shouldBe: report.barShould,
     measured: report.barMeasured,
     measuredAmount,
     shouldAmount,

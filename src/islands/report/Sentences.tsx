@@ -3,8 +3,8 @@ import { shareWords } from '~/words/en/verdict.ts';
 import { estimateBand } from '../capacity/estimate.ts';
 import { deciding, narrowing } from '../capacity/sure/improvement.ts';
 import { endsText, shown, verdict } from '../capacity/sure/verdict.ts';
-import { capacityText, joined, percent, temperature } from '../show.ts';
-import { assessment, interpreted, job } from '../store.ts';
+import { capacityText, inUnitOf, joined, percent } from '../show.ts';
+import { assessment, interpreted, job, system } from '../store.ts';
 import { CamePlace, Figure } from './Came.tsx';
 import { isNet, made, outcome, withheldBy } from './state.ts';
 
@@ -15,9 +15,10 @@ export function Sentences() {
     <section class="report-sentences">
       <Measured />
       <Expected />
-      <p>{followsFrom()}</p>
+      <p>
+        {followsFrom()} {found?.outcome === 'cannotTell' && sentences.notAFail}
+      </p>
       {estimateBand.value !== null && <p>{shareWords.estimate(estimateBand.value)}</p>}
-      {found?.outcome === 'cannotTell' && <p>{sentences.notAFail}</p>}
     </section>
   );
 }
@@ -46,7 +47,7 @@ function Expected() {
   if (!expected.ok || !range || outdoorDryBulb === null) return null;
   const chances = sentences.chances[range.confidence > 0.92 ? 'nineteen' : 'nine'];
   const parts = sentences.expected(
-    temperature(outdoorDryBulb),
+    joined(inUnitOf(outdoorDryBulb, system.value === 'ip' ? 'degF' : 'degC', 0)),
     <Figure at="expected" group="expected">
       {capacityText(expected.value.total)}
     </Figure>,

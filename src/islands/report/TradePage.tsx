@@ -1,10 +1,11 @@
+import { traceOf } from '~/job/log/trace.ts';
 import { TitleBlock } from '~/parts/TitleBlock.tsx';
 import { report, reportBlock } from '~/words/en/report.ts';
 import { trade } from '~/words/en/reportTrade.ts';
 import { results, titleBlock } from '~/words/en/results.ts';
 import { ProcessChart } from '../capacity/AirChart.tsx';
 import { Derates } from '../capacity/Derates.tsx';
-import { assessment, interpreted } from '../store.ts';
+import { assessment, interpreted, job } from '../store.ts';
 import { codeText, note, placeText, readAt, stateText, systemText, unitsText } from './facts.ts';
 import { PageHead } from './OwnerPage.tsx';
 import { outcome } from './state.ts';
@@ -20,16 +21,18 @@ import { Changes, Instruments, TakenForGranted } from './trade/Taken.tsx';
 export function TradePage() {
   if (outcome.value === null) return null;
   const { expected } = assessment.value;
+  const trace = traceOf(job.value);
+  const record = trace?.rows.some(({ capacity }) => capacity !== null) ? trace : null;
   return (
     <article class="report-page report-trade" aria-labelledby="report-trade-head">
-      <PageHead id="report-trade-head" page={report.tradePage} other={report.tradeOther} />
+      <PageHead id="report-trade-head" page={report.tradePage} />
       <Readings />
-      <div class="report-two">
-        <Airflow />
-        <Instruments />
-      </div>
-      <div class="report-two">
-        <TableFigures />
+      <div class="report-two report-figures">
+        <div>
+          <TableFigures />
+          <Airflow />
+          <Instruments />
+        </div>
         {expected.ok && (
           <section>
             <h3>{trade.steps}</h3>
@@ -40,22 +43,27 @@ export function TradePage() {
       <div class="report-two">
         <section>
           <h3>{results.coilDoes}</h3>
-          <ProcessChart width={358} />
+          <div class="wide">
+            <ProcessChart width={400} height={250} />
+          </div>
+          <div class="narrow">
+            <ProcessChart width={358} />
+          </div>
         </section>
-        <Steady />
+        {record ? <Steady of={record} /> : <Sure />}
       </div>
+      {record && <Sure />}
       <div class="report-two">
-        <Sure />
         <div>
           <TakenForGranted />
           <Changes />
+        </div>
+        <div>
           <SheetRemarks />
+          <Remarks />
         </div>
       </div>
-      <div class="report-two">
-        <Remarks />
-        <Signatures />
-      </div>
+      <Signatures />
       <TitleBlock rows={blockRows()} />
     </article>
   );

@@ -52,8 +52,8 @@ export const ticks = {
 } as const;
 
 export const sideBySide = {
-  head: '3 Both probes side by side, ten minutes in each air',
-  columns: ['Air', 'Time', 'Return probe', 'its humidity', 'Supply probe', 'its humidity'],
+  head: '3 Both probes side by side, ten minutes in each',
+  columns: ['Air', 'Time', 'Return probe', '% or wet bulb', 'Supply probe', '% or wet bulb'],
   rows: ['Return', 'Return', 'Supply', 'Supply'],
 } as const;
 
@@ -71,9 +71,9 @@ export const airflowPart = {
 
 export const readingsPart = {
   head: '5 Readings, all of them over the same ten minutes',
-  since: 'Full speed and full airflow since',
-  notBefore: 'so not before (15 minutes later)',
-  speed: 'How full speed is known',
+  since: 'Full speed and airflow since',
+  notBefore: 'not before (+ 15 min)',
+  speed: 'Known by',
   columns: [
     both('Time'),
     { ip: 'Return, °F', si: 'Return, °C' },
@@ -82,7 +82,7 @@ export const readingsPart = {
     { ip: 'humidity, % (or wet bulb, °F)', si: 'humidity, % (or wet bulb, °C)' },
     { ip: 'Outdoors, °F', si: 'Outdoors, °C' },
   ],
-  rows: 5,
+  rows: 4,
   mean: 'Mean',
 } as const;
 
@@ -96,7 +96,7 @@ export const tablePart = {
     both('Blower: watts in the table / here'),
     { ip: 'The table’s return dry bulb, °F', si: 'The table’s return dry bulb, °C' },
   ],
-  corner: { ip: 'Wet bulb, °F \\ outdoors, °F', si: 'Wet bulb, °C \\ outdoors, °C' },
+  corner: { ip: 'Outdoors, °F, across; wet bulb, °F, down', si: 'Outdoors, °C, across; wet bulb, °C, down' },
   below: both('Total, and behind it the sensible part.'),
 } as const;
 

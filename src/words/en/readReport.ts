@@ -11,6 +11,7 @@ export const readReport = {
   wetBulbInstead: 'Mine shows wet bulbs',
   humidityInstead: 'Mine shows humidities',
   says: 'What it says',
+  wetBulb: { entering: 'Return air: wet bulb', leaving: 'Supply air: wet bulb' },
   clear: 'Empty every line',
   article: 'Reading your report',
 } as const;
@@ -32,9 +33,9 @@ export const lineWords: Readonly<Record<ReportLineId, LineWords>> = {
   range: { ask: 'How sure that per cent is', also: 'Between which two figures, or the figure less and plus its ±.' },
   drop: { ask: 'The temperature drop', also: 'Return less supply; also called split or ΔT.' },
   return: { ask: 'Return air: temperature', also: 'Entering dry bulb.' },
-  returnHumidity: { ask: 'Return air: humidity or wet bulb' },
+  returnHumidity: { ask: 'Return air: humidity' },
   supply: { ask: 'Supply air: temperature', also: 'Leaving dry bulb.' },
-  supplyHumidity: { ask: 'Supply air: humidity or wet bulb' },
+  supplyHumidity: { ask: 'Supply air: humidity' },
   airflow: { ask: 'The airflow', also: 'In cfm or litres a second.' },
   static: { ask: 'The static pressure of the ducts', also: 'Total external static pressure.' },
   outdoors: { ask: 'The temperature outdoors' },
@@ -70,7 +71,7 @@ const readReportChoiceWords = {
     },
   },
   'report.compared': {
-    ask: 'Were they?',
+    ask: 'Were the two probes checked side by side?',
     options: { yes: 'Yes', no: 'No', unsaid: 'It doesn’t say' },
   },
 } as const satisfies Readonly<Record<keyof typeof readReportChoices, ChoiceWords>>;

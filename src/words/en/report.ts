@@ -16,7 +16,6 @@ export const report = {
   ownerPage: 'Page 1 of 2, for the owner',
   ownerOther: 'Page 2 is for the trade',
   tradePage: 'Page 2 of 2, for the trade',
-  tradeOther: 'Page 1 is for the owner',
   head: (place: string) => (place === '' ? 'Cooling test' : `Cooling test at ${place}`),
   tested: (system: string, when: string, by: string) =>
     `${[system, when && `tested ${when}`].filter(Boolean).join(', ')}${by && ` by ${by}`}` ||
@@ -122,7 +121,7 @@ export const reportBlock = {
 } as const;
 
 export const reportSquare = {
-  lead: 'Point a phone at the square: it opens these very figures, every number with its working. Address and tester’s name are left out of it.',
+  lead: 'Point a phone at the square: it opens these very figures, each with its working. Address and name are left out of it.',
   name: 'This report as a link, in a square code (QR)',
   none: (characters: string) =>
     `These readings need a link of ${characters} characters, too long for a square that a phone reads from paper. Ask for the link itself.`,

@@ -1,3 +1,4 @@
+import { traceOf } from '~/job/log/trace.ts';
 import { listedReadings, meanReading, measuredHere } from '~/job/readings.ts';
 import { Mark } from '~/parts/Mark.tsx';
 import { ScrollRegion } from '~/parts/ScrollRegion.tsx';
@@ -118,7 +119,8 @@ function ComesTo() {
     <p>
       {latentUnseen.value
         ? trade.unseen(capacityText(sensible), drop)
-        : trade.comesTo(capacityText(sensible), capacityText(latent), drop)}
+        : trade.comesTo(capacityText(sensible), capacityText(latent), drop)}{' '}
+      {traceOf(job.value) === null && trade.noRecord}
     </p>
   );
 }

@@ -49,10 +49,12 @@ export function TakenForGranted() {
   return (
     <section>
       <h3>{trade.assumed}</h3>
-      <p>{assumed.length === 0 ? trade.assumedNone : `${assumed.map(assumedText).join('; ')}.`}</p>
+      <p>{assumed.length === 0 ? trade.assumedNone : capital(`${assumed.map(assumedText).join('; ')}.`)}</p>
     </section>
   );
 }
+
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 function assumedText(what: Assumed): string {
   const { airflow, blower, probeLimits, line } = interpreted.value.test;
