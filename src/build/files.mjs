@@ -88,6 +88,16 @@ const files = {
     'src/islands/probes/steps/*.tsx',
     'src/words/en/probes.ts',
   ],
+  /** The report, before there is a job to report on. */
+  report: ['src/islands/report/index.tsx'],
+  /** The rows of the check of a report, which the store of the device knows too. */
+  reportRows: ['src/job/readReport/{choices,quantities}.ts'],
+  /** The check of a report: its lines. */
+  readReport: [
+    'src/islands/readReport/{index,model}.{ts,tsx}',
+    'src/job/readReport/{join,lines}.ts',
+    'src/words/en/readReport.ts',
+  ],
   /** What a system should make, before its table is drawn. */
   expected: ['src/islands/expected/{index,standIn}.{ts,tsx}'],
   /** The capacity sheet: its steps. */

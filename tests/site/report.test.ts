@@ -120,7 +120,7 @@ test('each outcome has its sentence, and a job that lacks something says what', 
   for (const [name, job, sentence, also] of states) {
     await go(page, await linkTo(job));
     await page.locator('.report-verdict, .report-incomplete').first().waitFor();
-    await expect.poll(() => says(page), name).toContain(sentence);
+    await expect.poll(() => says(page), { message: name }).toContain(sentence);
     const text = plain(await page.locator('.report').innerText());
     expect(text, name).toContain(also);
     // Both pages of what is invented say so.

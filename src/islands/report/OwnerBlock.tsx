@@ -7,7 +7,8 @@ import { reportBlock, reportSquare } from '~/words/en/report.ts';
 import { titleBlock } from '~/words/en/results.ts';
 import { linkHash } from '../linked.ts';
 import { job } from '../store.ts';
-import { codeText, note, placeText, readAt, stateText, systemText, unitsText } from './facts.ts';
+import { note, placeText, readAt, systemText, unitsText } from './facts.ts';
+import { codeText, stateText } from './lockFacts.ts';
 
 /** The foot of the first page: the square that opens the report on a phone, and the title block. */
 export function OwnerBlock() {

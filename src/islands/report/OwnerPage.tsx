@@ -4,12 +4,14 @@ import { ownerParts, ownerQuestions, report } from '~/words/en/report.ts';
 import { results } from '~/words/en/results.ts';
 import { shareWords, verdictNames, verdictSentences } from '~/words/en/verdict.ts';
 import { endsText, shown, verdict } from '../capacity/sure/verdict.ts';
+import { lazy } from '../lazy.tsx';
 import { capacityText, joined, percent } from '../show.ts';
 import { assessment, job } from '../store.ts';
 import { note, readAt, systemText } from './facts.ts';
-import { OwnerBlock } from './OwnerBlock.tsx';
 import { Sentences } from './Sentences.tsx';
 import { made, outcome } from './state.ts';
+
+const OwnerBlock = lazy(() => import('./OwnerBlock.tsx').then((module) => module.OwnerBlock));
 
 /** The first page: what was tested, the verdict, one picture, three sentences, and what it does not prove. */
 export function OwnerPage() {

@@ -12,10 +12,10 @@ import { joined } from '../show.ts';
 import { assessment, refused, source } from '../store.ts';
 import { OwnerPage } from './OwnerPage.tsx';
 import { made, missing, outcome } from './state.ts';
-import { TradePage } from './TradePage.tsx';
 
 const AskCopy = lazy(() => import('../AskCopy.tsx').then((module) => module.AskCopy));
 const Notices = lazy(() => import('../Notices.tsx').then((module) => module.Notices));
+const TradePage = lazy(() => import('./TradePage.tsx').then((module) => module.TradePage));
 const SendLink = lazy(() => import('../capacity/SendLink.tsx').then((module) => module.SendLink));
 
 /** Both pages, and above them what a screen needs; or what is still missing for them. */

@@ -6,7 +6,8 @@ import { results, titleBlock } from '~/words/en/results.ts';
 import { ProcessChart } from '../capacity/AirChart.tsx';
 import { Derates } from '../capacity/Derates.tsx';
 import { assessment, interpreted, job } from '../store.ts';
-import { codeText, note, placeText, readAt, stateText, systemText, unitsText } from './facts.ts';
+import { note, placeText, readAt, systemText, unitsText } from './facts.ts';
+import { codeText, stateText } from './lockFacts.ts';
 import { PageHead } from './OwnerPage.tsx';
 import { outcome } from './state.ts';
 import { Airflow } from './trade/Airflow.tsx';
@@ -44,7 +45,7 @@ export function TradePage() {
         <section>
           <h3>{results.coilDoes}</h3>
           <div class="wide">
-            <ProcessChart width={400} height={250} />
+            <ProcessChart width={400} height={236} />
           </div>
           <div class="narrow">
             <ProcessChart width={358} />
@@ -55,7 +56,7 @@ export function TradePage() {
       {record && <Sure />}
       <div class="report-two">
         <div>
-          <TakenForGranted />
+          <TakenForGranted isRecorded={record !== null} />
           <Changes />
         </div>
         <div>

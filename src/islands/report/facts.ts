@@ -1,8 +1,7 @@
 /** Who, what, where and when: what heads and title blocks of both pages say alike. */
 import { computed } from '@preact/signals';
-import { changesAfterLock, lockedOf, sheetCode } from '~/job/lock.ts';
 import { choiceWords } from '~/words/en/choices.ts';
-import { report, reportBlock } from '~/words/en/report.ts';
+import { report } from '~/words/en/report.ts';
 import { titleBlock } from '~/words/en/results.ts';
 import { amountOf } from '../fields.ts';
 import { clock, inUnitOf, joined, sizeText } from '../show.ts';
@@ -43,22 +42,3 @@ export const placeText = computed((): string => {
 });
 
 export const unitsText = computed(() => (system.value === 'ip' ? '°F, Btu/h' : '°C, kW'));
-
-/** The code by which this sheet and the record are known to be the same: in two halves, to be read aloud. */
-export const codeText = computed((): string => sheetCode(job.value).replace(/^.../, '$& '));
-
-/** Whether the record is locked, what was changed since, and how much is taken for granted. */
-export const stateText = computed((): string => {
-  if (job.value.invented) return titleBlock.demo;
-  const { state } = reportBlock;
-  const lock = lockedOf(job.value);
-  const changes = changesAfterLock(job.value).length;
-  const { assumed } = interpreted.value;
-  return [
-    lock ? state.locked(report.onDay(day(lock.at), clock(lock.at))) : state.open,
-    changes > 0 && state.changes(changes),
-    assumed.length > 0 && state.assumed(assumed.length),
-  ]
-    .filter(Boolean)
-    .join(', ');
-});

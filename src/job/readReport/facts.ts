@@ -4,7 +4,7 @@ import type { Check, MoistAir } from '../../calc/types.ts';
 import { tonOfRefrigeration } from '../../calc/units.ts';
 import { said } from '../choices.ts';
 import { entered } from '../entered.ts';
-import { toTest } from '../toTest.ts';
+import { measuredTest } from '../measuredTest.ts';
 import type { Job } from '../types.ts';
 import { joinReadReport } from './join.ts';
 import type { ReportLineId } from './lines.ts';
@@ -43,7 +43,7 @@ const airflowLimits = { measured: 0.1, readout: 0.1, rule: 0.15, unsaid: 0.15 } 
 /** The facts of a report whose figures stand in a record of their own. */
 export function reportFacts(job: Job, absent: ReadonlySet<ReportLineId>): ReportFacts {
   const airflowBy = said(job, 'report.airflowBy');
-  const { test } = toTest(job);
+  const { test } = measuredTest(job);
   const limit = airflowLimits[airflowBy ?? 'unsaid'];
   const found = assess({ ...test, airflow: { ...test.airflow, limit } });
   const [entering, leaving] = [found.entering, found.leaving].map((one) => (one.ok ? one.value : null));

@@ -47,7 +47,7 @@ export const trade = {
   steps: 'From the nameplate to what it should make',
   chart: 'What the coil does to the air',
   steady: 'How steady it was',
-  noRecord: 'No record was kept of how steady it was.',
+  noRecord: 'that it was steady (no record was kept)',
   steadySince: 'steady since here',
   steadySummary: (minutes: string, low: string, high: string) =>
     `The computed capacity over ${minutes} minutes, relative to its mean at the end: from ${low} to ${high}.`,

@@ -1,4 +1,3 @@
-import { traceOf } from '~/job/log/trace.ts';
 import { listedReadings, meanReading, measuredHere } from '~/job/readings.ts';
 import { Mark } from '~/parts/Mark.tsx';
 import { ScrollRegion } from '~/parts/ScrollRegion.tsx';
@@ -119,8 +118,7 @@ function ComesTo() {
     <p>
       {latentUnseen.value
         ? trade.unseen(capacityText(sensible), drop)
-        : trade.comesTo(capacityText(sensible), capacityText(latent), drop)}{' '}
-      {traceOf(job.value) === null && trade.noRecord}
+        : trade.comesTo(capacityText(sensible), capacityText(latent), drop)}
     </p>
   );
 }

@@ -44,12 +44,12 @@ function checkedSaid(): string {
 }
 
 /** What nobody said, and what is taken in its place. */
-export function TakenForGranted() {
-  const { assumed } = interpreted.value;
+export function TakenForGranted({ isRecorded }: { isRecorded: boolean }) {
+  const all = [...interpreted.value.assumed.map(assumedText), ...(isRecorded ? [] : [trade.noRecord])];
   return (
     <section>
       <h3>{trade.assumed}</h3>
-      <p>{assumed.length === 0 ? trade.assumedNone : capital(`${assumed.map(assumedText).join('; ')}.`)}</p>
+      <p>{all.length === 0 ? trade.assumedNone : capital(`${all.join('; ')}.`)}</p>
     </section>
   );
 }
