@@ -25,7 +25,7 @@ export function OwnerBlock() {
       {square && (
         <div class="report-square">
           <svg viewBox={`0 0 ${square.size} ${square.size}`} role="img" aria-label={reportSquare.name}>
-            <path class="solid" d={square.path} shape-rendering="crispEdges" />
+            <path d={square.path} shape-rendering="crispEdges" />
           </svg>
         </div>
       )}

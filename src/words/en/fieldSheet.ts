@@ -16,8 +16,7 @@ export const fieldSheet = {
   back: 'Jobs on this device',
   head: 'Measured cooling: field sheet',
   who: ['Job', 'System, tons', 'Read by', 'Date'],
-  caution:
-    'Never drill where you cannot see behind, and keep clear of fans and wiring. Refrigerant and power are work for licensed people.',
+  caution: 'Never drill where you cannot see behind. Keep clear of fans and wiring: that is licensed work.',
 } as const;
 
 /** Boxes to tick; `line`: with room for a word. */
