@@ -143,3 +143,21 @@ test('without a job it says what is needed, and what is typed on it stands on bo
   await page.reload();
   await expect.poll(() => page.locator('.report-trade').innerText()).toContain('Filter changed before the test.');
 });
+
+test('the blank field sheet is one page of either paper, in the units of the reader', async () => {
+  const page = await open('jobs/field-sheet/', desk);
+  for (const format of ['Letter', 'A4'] as const) {
+    const pdf = await page.pdf({ format });
+    expect(pagesOf(pdf), format).toBe(1);
+    const paper = plain(pdfText(pdf));
+    for (const text of ['1 Before you start', '7 Before you leave', 'Airflow, cfm', 'Notes'])
+      expect(paper).toContain(text);
+    expect(paper).not.toContain('L/s');
+  }
+  await page.evaluate(() => {
+    document.documentElement.dataset['units'] = 'si';
+  });
+  const inSi = await page.pdf({ format: 'A4' });
+  expect(pagesOf(inSi)).toBe(1);
+  expect(plain(pdfText(inSi))).toContain('Airflow, L/s');
+});

@@ -10,6 +10,7 @@ import { NoteField } from '../NoteField.tsx';
 import { noticed } from '../opening.ts';
 import { joined } from '../show.ts';
 import { assessment, refused, source } from '../store.ts';
+import { note } from './facts.ts';
 import { OwnerPage } from './OwnerPage.tsx';
 import { made, missing, outcome } from './state.ts';
 
@@ -21,6 +22,11 @@ const SendLink = lazy(() => import('../capacity/SendLink.tsx').then((module) => 
 /** Both pages, and above them what a screen needs; or what is still missing for them. */
 export function Report() {
   useEffect(keepDrawing, []);
+  const place = note('address');
+  useEffect(() => {
+    // A report that is saved as a file is called after its job.
+    if (place !== '') document.title = report.head(place);
+  }, [place]);
   return (
     <div class="report">
       {noticed.value && <Notices />}
