@@ -20,10 +20,14 @@ export const trade = {
   record: 'mean of a record',
   notSaid: '–',
   limit: (text: string) => `±${text}`,
-  comesTo: (cooling: string, drying: string, drop: string) =>
-    `Cooling (sensible) ${cooling}, drying (latent) ${drying}; it leaves ${drop} cooler than it comes.`,
-  unseen: (cooling: string, drop: string) =>
-    `Cooling (sensible) ${cooling}, drying (latent) none that these probes can see; it leaves ${drop} cooler than it comes.`,
+  comesTo: <T>(cooling: T, drying: T, drop: string): readonly (string | T)[] => [
+    'Cooling (sensible) ',
+    cooling,
+    ', drying (latent) ',
+    drying,
+    `; it leaves ${drop} cooler than it comes.`,
+  ],
+  unseen: 'none that these probes can see',
   airflow: 'Airflow',
   airflowSaid: (flow: string, method: string, place: string, kind: string, limit: string) =>
     [`${flow}, by: ${method}`, place, kind, limit && `limit ±${limit}`].filter(Boolean).join('; '),

@@ -6,6 +6,7 @@ import { trade } from '~/words/en/reportTrade.ts';
 import { latentUnseen } from '../../capacity/remarks.ts';
 import { capacityText, clock, humidityStep, percent, temperature, temperatureStep } from '../../show.ts';
 import { assessment, interpreted, job } from '../../store.ts';
+import { CamePlace, Figure } from '../Came.tsx';
 import { note } from '../facts.ts';
 
 /** Every reading: where, what, how far its probe may be out, with which probe and when. */
@@ -56,7 +57,10 @@ function AirRow({ place, humidity }: { place: 'entering' | 'leaving'; humidity: 
   return (
     <tr>
       <th scope="row">
-        <Mark of={place} /> {name}
+        <Mark of={place} />{' '}
+        <Figure at="readings" group={place}>
+          {name}
+        </Figure>
       </th>
       <td>{whereOf(place)}</td>
       <td class="number">{dryBulb === null ? trade.notSaid : temperature(dryBulb)}</td>
@@ -108,6 +112,12 @@ function OutdoorRow() {
   );
 }
 
+const figure = (text: string) => (
+  <Figure at="readings" group="measured">
+    {text}
+  </Figure>
+);
+
 /** How the work divides, and the drop in temperature. */
 function ComesTo() {
   const { measured, entering, leaving } = assessment.value;
@@ -115,10 +125,14 @@ function ComesTo() {
   const { sensible, latent } = measured.value;
   const drop = temperatureStep(entering.value.dryBulb - leaving.value.dryBulb);
   return (
-    <p>
-      {latentUnseen.value
-        ? trade.unseen(capacityText(sensible), drop)
-        : trade.comesTo(capacityText(sensible), capacityText(latent), drop)}
-    </p>
+    <CamePlace at="readings">
+      <p>
+        {trade.comesTo(
+          figure(capacityText(sensible)),
+          latentUnseen.value ? trade.unseen : figure(capacityText(latent)),
+          drop,
+        )}
+      </p>
+    </CamePlace>
   );
 }
