@@ -89,7 +89,7 @@ const files = {
     'src/words/en/probes.ts',
   ],
   /** The report, before there is a job to report on. */
-  report: ['src/islands/report/index.tsx'],
+  report: ['src/islands/report/{index,start}.{ts,tsx}'],
   /** The rows of the check of a report, which the store of the device knows too. */
   reportRows: ['src/job/readReport/{choices,quantities}.ts'],
   /** The check of a report: its lines. */

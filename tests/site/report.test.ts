@@ -80,7 +80,7 @@ test('opened from a link on a phone it is the same report, live: a number that i
   await figure.press('Enter');
   await page.locator('#came-measured .working-list li').first().waitFor();
   expect(await page.locator('#came-measured').innerText()).toContain('ASHRAE 37');
-  expect(await faults(page, 'the report on a phone')).toEqual([]);
+  expect(await faults(page, 'the report on a phone', ['dark'])).toEqual([]);
   await figure.press('Enter');
   await expect.poll(() => page.locator('#came-measured').count()).toBe(0);
   expect(await stored(page).then(({ jobs }) => jobs ?? {})).toEqual({});
