@@ -11,6 +11,7 @@ import { codeText, stateText } from './lockFacts.ts';
 import { PageHead } from './OwnerPage.tsx';
 import { outcome } from './state.ts';
 import { Airflow } from './trade/Airflow.tsx';
+import { Equipment } from './trade/Equipment.tsx';
 import { Readings } from './trade/Readings.tsx';
 import { Remarks, SheetRemarks, Signatures } from './trade/Remarks.tsx';
 import { Steady } from './trade/Steady.tsx';
@@ -27,6 +28,7 @@ export function TradePage() {
   return (
     <article class="report-page report-trade" aria-labelledby="report-trade-head">
       <PageHead id="report-trade-head" page={report.tradePage} />
+      <Equipment />
       <Readings />
       <div class="report-two report-figures">
         <div>

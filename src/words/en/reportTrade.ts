@@ -2,6 +2,11 @@
 import type { Assumed } from '../../job/measuredTest.ts';
 
 export const trade = {
+  certificate: (text: string) => `certificate of the pair ${text}`,
+  serial: (text: string) => `serial ${text}`,
+  filter: { clean: 'filter clean', dirty: 'filter dirty', unsure: 'filter not seen' },
+  coil: { clean: 'coil clean', dirty: 'coil dirty', iced: 'coil iced', unsure: 'coil not seen' },
+  static: (supply: string, back: string) => `Static pressure: supply ${supply}, return ${back}.`,
   readings: 'Readings',
   air: 'Air',
   where: 'Where',

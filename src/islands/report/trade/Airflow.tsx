@@ -1,9 +1,14 @@
+import { airflowQuantities } from '~/job/airflow/quantities.ts';
+import { entered } from '~/job/entered.ts';
 import { isFound } from '~/job/measuredTest.ts';
+import { joinQuantities } from '~/job/quantities.ts';
 import { choiceWords } from '~/words/en/choices.ts';
 import { trade } from '~/words/en/reportTrade.ts';
 import { lazy } from '../../lazy.tsx';
 import { joined, ofKind, perCapacity, percent } from '../../show.ts';
 import { assessment, interpreted, job } from '../../store.ts';
+
+joinQuantities(airflowQuantities);
 
 const FoundSaid = lazy(() => import('../../capacity/FoundAirflow.tsx').then((module) => module.FoundSaid));
 
@@ -15,10 +20,21 @@ export function Airflow() {
     <section>
       <h3>{trade.airflow}</h3>
       <p>
-        {isFound(job.value) ? <FoundSaid /> : typedSaid()} {each !== null && sized && trade.each(perCapacity(each))}
+        {isFound(job.value) ? <FoundSaid /> : typedSaid()} {each !== null && sized && trade.each(perCapacity(each))}{' '}
+        {staticSaid()}
       </p>
     </section>
   );
+}
+
+/** The static pressures of the ducts, where they were read. */
+function staticSaid(): string {
+  const [supply, back] = (['supplyStatic', 'returnStatic'] as const).map((side) =>
+    entered(job.value, `fanTable.${side}`),
+  );
+  if (typeof supply !== 'number' || typeof back !== 'number') return '';
+  const text = (si: number) => joined(ofKind('airPressure', si));
+  return trade.static(text(supply), text(back));
 }
 
 function typedSaid(): string {
