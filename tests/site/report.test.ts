@@ -50,6 +50,7 @@ async function squareOn(page: Page): Promise<string | undefined> {
 test('on Letter and on A4 it is two pages with all that the verdict rests on, and its square is read back from 300 dots an inch', async () => {
   const page = await open(await linkTo(own), { ...desk, deviceScaleFactor: 300 / 96 });
   await page.locator('.report-square').waitFor();
+  await page.locator('.report-trade').waitFor();
   const code = sheetCode(own);
   const onPaper = [
     ...['14 Sample Lane', 'A. Tester', 'We come back in September.', '28,900', '31,400', 'locked 12 August 2026'],
@@ -123,9 +124,13 @@ test('each outcome has its sentence, and a job that lacks something says what', 
     await expect.poll(() => says(page), { message: name }).toContain(sentence);
     const text = plain(await page.locator('.report').innerText());
     expect(text, name).toContain(also);
-    // Both pages of what is invented say so.
-    expect(await page.locator('.report-page .invented').count(), name).toBe(name === 'is invented' ? 2 : 0);
-    expect(await page.locator('.report-page').count(), name).toBe(name === 'has no table' ? 0 : 2);
+    // Both pages of what is invented say so, and there are two of them.
+    const papers = name === 'has no table' ? 0 : 2;
+    await expect.poll(() => page.locator('.report-page').count(), { message: name }).toBe(papers);
+    await expect
+      .poll(() => page.locator('.report-page .invented').count(), { message: name })
+      .toBe(name === 'is invented' ? 2 : 0);
+    if (papers > 0) expect(pagesOf(await page.pdf({ format: 'Letter' })), name).toBe(papers);
   }
 });
 

@@ -104,6 +104,9 @@ function Line({ of: one }: { of: KeptJob }) {
             <a href={href(`/worksheets/capacity/?job=${record.id}`)} aria-label={words.openName(name)}>
               {words.openKey}
             </a>
+            <a href={href(`/reports/view/?job=${record.id}`)} aria-label={words.reportName(name)}>
+              {words.reportKey}
+            </a>
             <Key name={words.copyName(name)} act={() => void copy(job)}>
               {words.copyKey}
             </Key>

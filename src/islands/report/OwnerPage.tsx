@@ -31,7 +31,7 @@ export function OwnerPage() {
         </section>
         <section>
           <h3>{ownerParts.next}</h3>
-          {next === '' ? <ToWrite said={ownerParts.nextEmpty} /> : <p class="report-typed">{next}</p>}
+          {next === '' ? <ToWrite said={ownerParts.nextEmpty} lines={2} /> : <p class="report-typed">{next}</p>}
         </section>
       </div>
       <section class="report-questions">
@@ -66,7 +66,7 @@ export function PageHead({ id, page, other = '' }: { id: string; page: string; o
 }
 
 /** Lines to write on with a pen; on a screen a sentence in their place. */
-export function ToWrite({ said, lines = 3 }: { said: string; lines?: number }) {
+export function ToWrite({ said, lines }: { said: string; lines: number }) {
   return (
     <>
       <p class="report-screen quiet">{said}</p>

@@ -25,6 +25,12 @@ export function TradePage() {
   const { expected } = assessment.value;
   const trace = traceOf(job.value);
   const record = trace?.rows.some(({ capacity }) => capacity !== null) ? trace : null;
+  const granted = (
+    <div>
+      <TakenForGranted isRecorded={record !== null} />
+      <Changes />
+    </div>
+  );
   return (
     <article class="report-page report-trade" aria-labelledby="report-trade-head">
       <PageHead id="report-trade-head" page={report.tradePage} />
@@ -47,7 +53,7 @@ export function TradePage() {
         <section>
           <h3>{results.coilDoes}</h3>
           <div class="wide">
-            <ProcessChart width={400} height={236} />
+            <ProcessChart width={400} height={record ? 190 : 204} />
           </div>
           <div class="narrow">
             <ProcessChart width={358} />
@@ -55,13 +61,10 @@ export function TradePage() {
         </section>
         {record ? <Steady of={record} /> : <Sure />}
       </div>
-      {record && <Sure />}
       <div class="report-two">
+        {record ? <Sure /> : granted}
         <div>
-          <TakenForGranted isRecorded={record !== null} />
-          <Changes />
-        </div>
-        <div>
+          {record && granted}
           <SheetRemarks />
           <Remarks />
         </div>

@@ -1,6 +1,7 @@
 /** The code of the sheet, and whether the record is locked: for the title blocks of both pages. */
 import { computed } from '@preact/signals';
-import { changesAfterLock, lockedOf, sheetCode } from '~/job/lock.ts';
+import { changesAfterLock, lockedOf } from '~/job/lockList.ts';
+import { sheetCode } from '~/job/sheetCode.ts';
 import { report, reportBlock } from '~/words/en/report.ts';
 import { titleBlock } from '~/words/en/results.ts';
 import { clock } from '../show.ts';

@@ -23,6 +23,8 @@ export const jobsPage = {
   figures: (count: number) => (count === 1 ? 'one figure' : `${count} figures`),
   openKey: 'Open',
   openName: (name: string) => `Open ${name}`,
+  reportKey: 'Report',
+  reportName: (name: string) => `Report of ${name}`,
   copyKey: 'Copy',
   copyName: (name: string) => `Copy ${name}`,
   copied: (name: string) => `${name} (copy)`,

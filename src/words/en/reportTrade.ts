@@ -44,7 +44,7 @@ export const trade = {
   tableHead: 'Outdoors',
   wetBulb: (at: string) => `Wet bulb ${at}`,
   dryBulb: (at: string) => `dry bulb ${at}`,
-  flow: (at: string) => at,
+  holds: (what: string) => `For ${what}.`,
   sensibleBelow: 'Total, and below it the sensible part.',
   noTable: 'No table of the maker’s: published curves through the certified capacity stand for it.',
   page: (page: string) => `From: ${page}.`,
@@ -101,14 +101,4 @@ export const assumedWords: Readonly<Record<Assumed, (value: string) => string>> 
   'probeLimits.relativeHumidity': (value) => `probes ±${value}, humidity`,
   'probeLimits.wetBulb': (value) => `probes ±${value}, wet bulb`,
   line: (value) => `the line at ${value}`,
-};
-
-/** Tables of a job that were changed. */
-export const changedTables: Readonly<Record<string, string>> = {
-  rating: 'the maker’s figures',
-  ratingSheet: 'the maker’s whole table',
-  ratingAirflow: 'the maker’s factors for the airflow',
-  'entering.readings': 'return readings',
-  'leaving.readings': 'supply readings',
-  supplyPoints: 'points of the supply plane',
 };

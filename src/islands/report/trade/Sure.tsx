@@ -17,7 +17,7 @@ export function Sure() {
   return (
     <section id="report-sure">
       <h3>{trade.sure}</h3>
-      <Shares shares={shares} width={358} row={24} summary={sureFigures.causesSummary(said)} />
+      <Shares shares={shares} width={358} row={22} summary={sureFigures.causesSummary(said)} />
       <p class="note">{trade.sureSaid(formatNumber(ratio.value.u * 100, 1), by)}</p>
     </section>
   );

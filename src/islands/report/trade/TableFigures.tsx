@@ -42,6 +42,10 @@ const figure = (watts: number | null | undefined) =>
 
 function Matrix() {
   const { outdoors, lines } = ratingMatrix(interpreted.value.test.rating?.rows ?? []);
+  // What all lines share is said once.
+  const shared = new Set(lines.map(holdsFor)).size === 1 ? holdsFor(lines[0] as MatrixLine) : '';
+  const nameOf = (line: MatrixLine) =>
+    [trade.wetBulb(degrees(line.enteringWetBulb)), shared === '' && holdsFor(line)].filter(Boolean).join(', ');
   const hasSensible = lines.some(({ figures }) => figures.some((one) => typeof one?.sensible === 'number'));
   return (
     <>
@@ -78,14 +82,18 @@ function Matrix() {
           </tbody>
         </table>
       </ScrollRegion>
-      {hasSensible && <p class="note">{trade.sensibleBelow}</p>}
+      {(hasSensible || shared !== '') && (
+        <p class="note">
+          {shared !== '' && trade.holds(shared)} {hasSensible && trade.sensibleBelow}
+        </p>
+      )}
     </>
   );
 }
 
-function nameOf({ enteringWetBulb, enteringDryBulb, dryAirFlow }: MatrixLine): string {
+/** What a line holds for beside its wet bulb. */
+function holdsFor({ enteringDryBulb, dryAirFlow }: MatrixLine): string {
   return [
-    trade.wetBulb(degrees(enteringWetBulb)),
     enteringDryBulb !== null && trade.dryBulb(degrees(enteringDryBulb)),
     dryAirFlow !== null && joined(ofKind('volumeFlow', standardVolumeFlow(dryAirFlow))),
   ]

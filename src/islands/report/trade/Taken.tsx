@@ -1,13 +1,12 @@
 import { measureOf } from '~/calc/sideBySide.ts';
 import { chosen } from '~/job/choices.ts';
-import { changesAfterLock, lockedOf } from '~/job/lock.ts';
+import { changesAfterLock, lockedOf } from '~/job/lockList.ts';
 import type { Assumed } from '~/job/measuredTest.ts';
 import { joinSure } from '~/job/sure/join.ts';
-import type { QuantityKey } from '~/job/types.ts';
 import { choiceWords } from '~/words/en/choices.ts';
-import { quantityWords } from '~/words/en/quantities.ts';
-import { assumedWords, changedTables, trade } from '~/words/en/reportTrade.ts';
-import { clock, humidityStep, percent, temperatureStep } from '../../show.ts';
+import { assumedWords, trade } from '~/words/en/reportTrade.ts';
+import { changeSaid } from '../../lockSaid.ts';
+import { humidityStep, percent, temperatureStep } from '../../show.ts';
 import { interpreted, job } from '../../store.ts';
 import { note } from '../facts.ts';
 
@@ -83,18 +82,12 @@ export function Changes() {
         <p>{trade.changesNone}</p>
       ) : (
         <ul>
-          {changes.map(({ slot, key, row, was, now, at }) => (
-            <li key={`${slot}/${key}/${row}`}>{trade.change(nameOf(slot, key), was, now, clock(at))}</li>
-          ))}
+          {changes.map((change) => {
+            const { what, was, now, at } = changeSaid(change);
+            return <li key={`${change.slot}/${change.key}/${change.row}`}>{trade.change(what, was, now, at)}</li>;
+          })}
         </ul>
       )}
     </section>
   );
-}
-
-/** What a changed value is called. */
-function nameOf(slot: string, key: string): string {
-  if (slot === 'entered') return quantityWords[key as QuantityKey]?.inSentence ?? key;
-  if (slot === 'chosen') return (choiceWords as Readonly<Record<string, { ask: string }>>)[key]?.ask ?? key;
-  return slot === 'tables' ? (changedTables[key] ?? key) : key;
 }
