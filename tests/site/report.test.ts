@@ -143,6 +143,7 @@ test('without a job it says what is needed, and what is typed on it stands on bo
   await page.getByText('Words on the report').click();
   await page.locator('[id="note-report.remarks"]').fill('x');
   await page.locator('dialog[open]').getByRole('button', { name: 'Copy the demo' }).click();
+  await page.locator('.notices', { hasText: 'A copy of the demo' }).waitFor();
   await page.locator('[id="note-report.remarks"]').fill('Filter changed before the test.');
   await expect.poll(() => page.locator('.report-trade').innerText()).toContain('Filter changed before the test.');
   await page.reload();
