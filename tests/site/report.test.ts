@@ -10,7 +10,7 @@ import { lockEdits, sheetCode } from '../../src/job/lock.ts';
 import type { Edit, Job } from '../../src/job/types.ts';
 import { faults } from './axe.ts';
 import { pdfText } from './pdfText.ts';
-import { desk, go, phone, plain, sheet, stored, useSite } from './support.ts';
+import { desk, go, keptText, phone, plain, sheet, stored, useSite } from './support.ts';
 
 const { open } = useSite();
 
@@ -146,6 +146,7 @@ test('without a job it says what is needed, and what is typed on it stands on bo
   await page.locator('.notices', { hasText: 'A copy of the demo' }).waitFor();
   await page.locator('[id="note-report.remarks"]').fill('Filter changed before the test.');
   await expect.poll(() => page.locator('.report-trade').innerText()).toContain('Filter changed before the test.');
+  await keptText(page, 'Filter changed before the test.');
   await page.reload();
   await expect.poll(() => page.locator('.report-trade').innerText()).toContain('Filter changed before the test.');
 });

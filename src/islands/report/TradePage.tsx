@@ -67,9 +67,9 @@ export function TradePage() {
           {record && granted}
           <SheetRemarks />
           <Remarks />
+          <Signatures />
         </div>
       </div>
-      <Signatures />
       <TitleBlock rows={blockRows()} />
     </article>
   );

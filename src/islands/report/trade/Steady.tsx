@@ -21,7 +21,7 @@ export function Steady({ of: trace }: { of: KeptTrace }) {
         since={trace.since === null ? null : minutesAt(trace.since)}
         trend={trace.trend}
         at={null}
-        width={358}
+        width={400}
         words={{
           since: trade.steadySince,
           axis: trade.steadyAxis,
