@@ -61,11 +61,11 @@ export function TradePage() {
         </section>
         {record ? <Steady of={record} /> : <Sure />}
       </div>
+      <SheetRemarks />
       <div class="report-two">
         {record ? <Sure /> : granted}
         <div>
           {record && granted}
-          <SheetRemarks />
           <Remarks />
           <Signatures />
         </div>
