@@ -99,8 +99,9 @@ test('words, emoji, impossible figures and two hundred digits get one sentence b
     await type(page, key, text);
     await expect.poll(() => said(page, key), { message: `${key}: ${text}` }).toMatch(sentence);
     expect(await field(page, key).getAttribute('aria-invalid'), text).toBe('true');
-    // What was typed is quoted; nothing else may look like it.
-    const others = (await page.locator('.sheet').innerText()).replaceAll(text, '');
+    // What was typed is quoted, now and as what was there before; nothing else may look like it.
+    const quoted = [...(await page.locator('.was').allInnerTexts()), text];
+    const others = quoted.reduce((rest, one) => rest.replaceAll(one, ''), await page.locator('.sheet').innerText());
     expect(others).not.toMatch(/NaN|Infinity|undefined|\[object/);
   }
 });
