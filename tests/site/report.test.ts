@@ -5,8 +5,12 @@ import sharp from 'sharp';
 import { expect, test } from 'vitest';
 import { demoJob } from '../../src/job/demo.ts';
 import { applyEdits, typed } from '../../src/job/edit.ts';
+import { writeJobFile } from '../../src/job/jobFile.ts';
 import { decodeJob, encodeJob } from '../../src/job/linkText.ts';
 import { lockEdits, sheetCode } from '../../src/job/lock.ts';
+import { judged } from '../../src/job/log/judgeLog.ts';
+import { traceEdit } from '../../src/job/log/trace.ts';
+import { meansEdits } from '../../src/job/sure/steadyMeans.ts';
 import type { Edit, Job } from '../../src/job/types.ts';
 import { faults } from './axe.ts';
 import { pdfText } from './pdfText.ts';
@@ -90,6 +94,41 @@ test('opened from a link on a phone it is the same report, live: a number that i
   const onSheet = beside.locator('.answer-verdict');
   const ends = (text: string) => plain(text).match(/\d+ %?/g);
   await expect.poll(async () => ends(await onSheet.innerText())).toEqual(ends(await share.innerText()));
+});
+
+/** The job with the means and the trace of an hour that came to rest after a start. */
+function recorded(): Job {
+  const time = Array.from({ length: 361 }, (_, i) => 1_786_543_200 + 10 * i);
+  const around = (middle: number, high: number) => time.map((t) => middle + high * Math.sin(t / 97));
+  const columns = {
+    'entering.dryBulb': around(24, 0.05),
+    'entering.humidity': around(0.5, 0.003),
+    'leaving.dryBulb': around(13, 0.1).map((t, i) => t + 6 * Math.exp(-i / 20)),
+    'leaving.humidity': around(0.88, 0.004),
+  };
+  const measure = 'relativeHumidity';
+  const found = judged({ time, columns, measure, startedAt: null }, [], true);
+  if (typeof found === 'string') throw new Error(found);
+  const { steadiness, trace } = found;
+  const how = { stamp: String(steadiness.window.to), at: '2026-08-12T15:00:00', measure, system: 'ip' } as const;
+  return changed(...meansEdits(unlocked, steadiness, how), traceEdit(trace, steadiness, measure));
+}
+
+test('with the record of a logger it shows how steady it was, is still two pages, and still has its square', async () => {
+  const job = recorded();
+  const page = await open('jobs/', desk);
+  const file = { name: 'job.json', mimeType: 'application/json', buffer: Buffer.from(writeJobFile([job])) };
+  await page.locator('input[type=file]').first().setInputFiles(file);
+  await page.getByRole('button', { name: 'Take them in' }).click();
+  await page.locator(`a[href*="${job.id}"]`).first().waitFor();
+  await go(page, `${report}?job=${job.id}`);
+  await page.locator('.report-square').waitFor();
+  await page.locator('.report-trade .title-block').waitFor();
+  for (const format of ['Letter', 'A4'] as const) {
+    const pdf = await page.pdf({ format });
+    expect(pagesOf(pdf), format).toBe(2);
+    expect(plain(pdfText(pdf))).toContain('How steady it was');
+  }
 });
 
 const states: readonly (readonly [name: string, job: Job, sentence: string, also: string])[] = [

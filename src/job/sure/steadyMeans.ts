@@ -57,7 +57,8 @@ export function meansEdits(
   });
   const rows = scatter.map(({ moves }) => [
     stamp,
-    ...columns.map((column) => String((moves[column] ?? 0).toPrecision(6))),
+    // Three digits of a scatter are more than five batches know of it, and a link stays short.
+    ...columns.map((column) => String(Number((moves[column] ?? 0).toPrecision(3)))),
   ]);
   const table = {
     columns: [{ key: 'to', unit: 'count' as const }, ...columns.map((key) => ({ key, unit: 'one' as const }))],
