@@ -41,6 +41,18 @@ function taken(log: Log): Job {
   ]);
 }
 
+test('the static pressure of the supply in a record becomes a figure of the fan table, as it was read', () => {
+  const log = startUp(0, 60, 30);
+  const found = judged({ ...log, columns: { ...log.columns, supplyStatic: log.time.map(() => 74.7246) } }, [], true);
+  if (typeof found === 'string') throw new Error(found);
+  const how = { stamp: '1', at: null, measure: log.measure } as const;
+  const fieldIn = (system: 'ip' | 'si') =>
+    applyEdits(demoJob, meansEdits(demoJob, found.steadiness, { ...how, system })).entered['fanTable.supplyStatic'];
+  // 0.3 in. w.c.: 249.082 Pa are one inch of water.
+  expect(fieldIn('ip')).toEqual({ text: '0.300', unit: 'inwcDuct', origin: 'from sheet' });
+  expect(fieldIn('si')).toEqual({ text: '74.7', unit: 'paDuct', origin: 'from sheet' });
+});
+
 describe('the trace of a job', () => {
   test('holds the last hour of any record in sixty rows at most, can be kept, and is not in a link, which gives every figure all the same', () => {
     const record = fc.record({

@@ -19,6 +19,21 @@ function fieldOf(column: Batched, humidity: Measured): QuantityKey {
     : (column as QuantityKey);
 }
 
+/** Where the airflow sheet asks for it; its quantities are not on every page, so its units stand here. */
+const staticField = 'fanTable.supplyStatic';
+const staticUnits = { ip: ['inwcDuct', 3], si: ['paDuct', 1] } as const;
+
+function staticEdit(mean: number, at: string | null, system: System): Edit {
+  const [unit, decimals] = staticUnits[system];
+  const to: Entered = {
+    text: format(mean, unit, decimals),
+    unit,
+    origin: 'from sheet',
+    ...(at === null ? {} : { at }),
+  };
+  return { slot: 'entered', key: staticField, to };
+}
+
 const batched = sureTables['steady.batches'].filter((column): column is Batched => column !== 'to');
 
 /** How means are taken over. */
@@ -33,7 +48,8 @@ export interface Taken {
 /**
  * The edits that take the means of a window over: each into its field, a digit finer than it is typed, and how far each of the
  * five parts of the window lies from them. `stamp` names the window; `at` is its end, ISO 8601, where the record has dates. Where
- * its humidities are of the other kind than the job reads, the job reads those from now on.
+ * its humidities are of the other kind than the job reads, the job reads those from now on. The static pressure of the supply goes to
+ * the airflow sheet, which asks for it.
  */
 export function meansEdits(
   job: Job,
@@ -72,6 +88,7 @@ export function meansEdits(
     hasHumidity && measuredHere(job)[1] !== humidity ? [{ slot: 'chosen', key: 'humidityAs', to: humidity }] : [];
   return [
     ...fields,
+    ...(means.supplyStatic === undefined ? [] : [staticEdit(means.supplyStatic, at, system)]),
     ...lists,
     ...kind,
     { slot: 'tables', key: 'steady.batches', to: rows.length === 0 ? undefined : table },

@@ -11,7 +11,7 @@ export const recordWords = {
     'leaving.dryBulb': 'Supply temperature',
     'leaving.humidity': 'Supply humidity',
     outdoorDryBulb: 'Outdoor temperature',
-    supplyStatic: 'Static pressure',
+    supplyStatic: 'Supply static pressure',
   },
   unit: 'Its temperatures are in',
   units: { degF: '°F', degC: '°C' },

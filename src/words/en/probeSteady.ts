@@ -44,7 +44,7 @@ export const steadyResult = {
     'leaving.dryBulb': 'Supply temperature',
     'leaving.humidity': 'Supply humidity',
     outdoorDryBulb: 'Outdoor temperature',
-    supplyStatic: 'Static pressure',
+    supplyStatic: 'Supply static pressure',
     capacity: 'Capacity',
   },
   seconds: (count: number) => (count >= 90 ? `${Math.round(count / 60)}\u00a0minutes` : `${Math.round(count)}\u00a0s`),
@@ -66,7 +66,7 @@ export const steadyResult = {
   meanHead: 'Mean',
   spreadHead: 'Highest less lowest',
   use: 'Take these means to the capacity sheet',
-  staticStays: 'The static pressure stays here: type it on the airflow sheet where a way there asks for it.',
+  staticGoes: 'The supply static pressure goes to the fan table of the airflow sheet.',
   used: 'The capacity sheet has these means, and their scatter widens its range.',
   useUnsteady: 'Take them all the same',
 } as const;

@@ -219,7 +219,7 @@ function Means({ of: { steadiness, dated, trace } }: { of: JudgedLog }) {
     <>
       <h3>{words.means}</h3>
       <Ledger caption={words.means} lines={lines} />
-      {steadiness.means.supplyStatic !== undefined && <p class="hint">{words.staticStays}</p>}
+      {steadiness.means.supplyStatic !== undefined && <p class="hint">{words.staticGoes}</p>}
       {isUsed ? (
         <Echo>{words.used}</Echo>
       ) : (
