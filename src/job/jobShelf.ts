@@ -1,5 +1,6 @@
 /** All jobs kept on this device: to look over, to open, to take away and put back. Nothing rejects; a refusal is an answer too. */
 import { type Done, inOneTransaction, openKey } from './database.ts';
+import { applyEdits } from './edit.ts';
 import { readJob } from './schema.ts';
 import type { Job } from './types.ts';
 import { dropSteps } from './undoShelf.ts';
@@ -84,4 +85,14 @@ export function removeJob(id: string): Promise<Done<unknown>> {
 /** Keeps records, all of them or none; which job is open stays as it is. */
 export function putJobs(records: readonly JobRecord[]): Promise<Done<unknown>> {
   return inOneTransaction((shelf) => Promise.all(records.map((record) => shelf.objectStore('jobs').put(record))));
+}
+
+/** Gives a kept job another address, which is its name, and changes nothing else of it, nor which job is open. */
+export function renameJob(id: string, name: string): Promise<Done<unknown>> {
+  return inOneTransaction(async (shelf) => {
+    const found = readJob(await shelf.objectStore('jobs').get(id));
+    if (!found.ok) return;
+    const to = name.trim() === '' ? undefined : name.trim();
+    await shelf.objectStore('jobs').put(applyEdits(found.job, [{ slot: 'notes', key: 'address', to }]));
+  });
 }

@@ -43,6 +43,25 @@ test('a job is copied, deleted and put back, and opening another one shows it on
   await page.locator('.job-line', { hasText: '7 Elm Row (copy)' }).waitFor();
 });
 
+test('a job is given another name in the list, by keyboard alone, and keeps its figures', async () => {
+  const page = await withJob();
+  await page.getByRole('button', { name: 'Rename 7 Elm Row' }).press('Enter');
+  const field = page.getByLabel('Address (the name of the job)');
+  await field.fill('  9 Oak Lane ');
+  await field.press('Enter');
+  await expect.poll(() => names(page)).toEqual(['9 Oak Lane']);
+  await page.getByRole('button', { name: 'Rename 9 Oak Lane' }).press('Enter');
+  await field.fill('no');
+  await field.press('Escape');
+  await expect.poll(() => field.count()).toBe(0);
+  expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Rename');
+  expect(await names(page)).toEqual(['9 Oak Lane']);
+  const [job] = Object.values((await stored(page))['jobs'] ?? {});
+  expect(JSON.stringify(job)).toContain(`"text":"${readings['leaving.dryBulb']}"`);
+  await page.getByRole('link', { name: 'Open 9 Oak Lane' }).tap();
+  await page.locator('.job-line', { hasText: '9 Oak Lane' }).waitFor();
+});
+
 test('all jobs go into a file, and come back from it after they were deleted', async () => {
   const page = await withJob();
   const [download] = await Promise.all([

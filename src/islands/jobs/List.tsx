@@ -19,10 +19,13 @@ import {
   putBack,
   readable,
   remove,
+  renaming,
   saveResults,
   shown,
+  startRename,
   trouble,
 } from './model.ts';
+import { Rename, renameKeyId } from './Rename.tsx';
 
 /** The jobs of this device: a line each, what may be done with it, and files of them. */
 export function List() {
@@ -98,6 +101,7 @@ function Line({ of: one }: { of: KeptJob }) {
     <li>
       <h2>{name}</h2>
       <p class="label quiet">{job ? factsOf(one) : words.unreadSay}</p>
+      {renaming.value === record.id && <Rename id={record.id} />}
       <p class="tools">
         {job && (
           <>
@@ -107,6 +111,9 @@ function Line({ of: one }: { of: KeptJob }) {
             <a href={href(`/reports/view/?job=${record.id}`)} aria-label={words.reportName(name)}>
               {words.reportKey}
             </a>
+            <Key id={renameKeyId(record.id)} name={words.renameName(name)} act={() => startRename(one)}>
+              {words.renameKey}
+            </Key>
             <Key name={words.copyName(name)} act={() => void copy(job)}>
               {words.copyKey}
             </Key>
@@ -123,9 +130,16 @@ function Line({ of: one }: { of: KeptJob }) {
   );
 }
 
-function Key({ name, act, children }: { name: string; act: () => void; children: string }) {
+interface KeyProps {
+  readonly id?: string;
+  readonly name: string;
+  readonly act: () => void;
+  readonly children: string;
+}
+
+function Key({ id, name, act, children }: KeyProps) {
   return (
-    <button type="button" class="plain-button" aria-label={name} onClick={act}>
+    <button id={id} type="button" class="plain-button" aria-label={name} onClick={act}>
       {children}
     </button>
   );

@@ -2,7 +2,7 @@
 import { signal } from '@preact/signals';
 import type { Done, StorageTrouble } from '~/job/database.ts';
 import { compared, type Incoming, longestFile, type ReadJobFile, readJobFile } from '~/job/jobFile.ts';
-import { type JobRecord, type KeptJob, listJobs, putJobs, removeJob } from '~/job/jobShelf.ts';
+import { type JobRecord, type KeptJob, listJobs, putJobs, removeJob, renameJob } from '~/job/jobShelf.ts';
 import { newId } from '~/job/newId.ts';
 import type { Job, System } from '~/job/types.ts';
 import { jobsPage as words } from '~/words/en/jobs.ts';
@@ -65,6 +65,19 @@ export async function copy(job: Job): Promise<void> {
   const { 'locked.changes': _changes, ...tables } = job.tables;
   const record: Job = { ...job, id: newId(), tables, notes: { ...notes, address: words.copied(nameOf(job)) } };
   await after(putJobs([record]));
+}
+
+/** The job whose name is being typed, and what was typed. */
+export const renaming = signal<string | null>(null);
+export const newName = signal('');
+
+export function startRename({ record, job }: KeptJob): void {
+  newName.value = job?.notes.address ?? '';
+  renaming.value = record.id;
+}
+
+export async function rename(id: string, name: string): Promise<void> {
+  if (await after(renameJob(id, name))) renaming.value = null;
 }
 
 export async function remove({ record, job }: KeptJob): Promise<void> {
