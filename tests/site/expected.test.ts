@@ -217,6 +217,7 @@ test('a whole table that was pasted is drawn whole, with what was measured and i
   await page.locator('#table-paste').fill(asText(layouts.tidy.rows(plainPrint), plainPrint));
   await page.getByRole('button', { name: 'Use this table' }).click();
   await page.locator('.table-in-use').waitFor();
+  await expect.poll(async () => JSON.stringify((await stored(page))['jobs'])).toContain('ratingSheet');
   await go(page, explorer);
   await expect
     .poll(async () => plain(await page.locator('.expected-origin').innerText()))
@@ -235,6 +236,7 @@ test('a certified capacity alone is drawn as an estimate, with its band', async 
   await step(page, 'rating').getByRole('button', { name: 'Certified rating only' }).click();
   await fill(page, { 'rating.certified': '34000' });
   await expect.poll(async () => plain(await step(page, 'rating').innerText())).toContain('An estimate: open sources');
+  await keptText(page, '34000');
   await go(page, explorer);
   await expect
     .poll(async () => plain(await page.locator('.expected-origin').innerText()))
