@@ -30,9 +30,15 @@ function installed(): string | undefined {
 /** On Debian as root the package can be had at once; elsewhere nobody's machine is changed. */
 function installOnDebian(): void {
   if (process.getuid?.() !== 0 || !existsSync('/usr/bin/apt-get')) return;
-  console.log('No browser found: installing the package chromium-headless-shell.');
-  for (const args of [['update'], ['install', '-y', '--no-install-recommends', 'chromium-headless-shell']])
+  const get = (...args: readonly string[]) =>
     spawnSync('apt-get', args, { stdio: 'ignore', env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' } });
+  get('update');
+  // Older releases have the browser with a window only.
+  for (const name of ['chromium-headless-shell', 'chromium']) {
+    if (installed()) return;
+    console.log(`No browser found: installing the package ${name}.`);
+    get('install', '-y', '--no-install-recommends', name);
+  }
 }
 
 /** Path of a Chromium-like browser. Throws with advice when there is none. */
