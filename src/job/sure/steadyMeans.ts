@@ -6,7 +6,7 @@ import { format } from '../format.ts';
 import { quantityOf, unitOf } from '../quantities.ts';
 import { type Measured, measuredHere } from '../readings.ts';
 import { cellText } from '../tables.ts';
-import type { Edit, Entered, Job, QuantityKey, System } from '../types.ts';
+import type { Edit, Entered, Job, QuantityKey, System, UnitKey } from '../types.ts';
 import { sureTables } from './tables.ts';
 
 type Batched = Exclude<LogColumn, 'supplyStatic'>;
@@ -23,15 +23,17 @@ function fieldOf(column: Batched, humidity: Measured): QuantityKey {
 const staticField = 'fanTable.supplyStatic';
 const staticUnits = { ip: ['inwcDuct', 3], si: ['paDuct', 1] } as const;
 
+/** What a field holds that took a mean over. */
+const meanIn = (mean: number, unit: UnitKey, decimals: number, at: string | null): Entered => ({
+  text: format(mean, unit, decimals),
+  unit,
+  origin: 'from sheet',
+  ...(at === null ? {} : { at }),
+});
+
 function staticEdit(mean: number, at: string | null, system: System): Edit {
   const [unit, decimals] = staticUnits[system];
-  const to: Entered = {
-    text: format(mean, unit, decimals),
-    unit,
-    origin: 'from sheet',
-    ...(at === null ? {} : { at }),
-  };
-  return { slot: 'entered', key: staticField, to };
+  return { slot: 'entered', key: staticField, to: meanIn(mean, unit, decimals, at) };
 }
 
 const batched = sureTables['steady.batches'].filter((column): column is Batched => column !== 'to');
@@ -63,10 +65,7 @@ export function meansEdits(
     const decimals = quantityOf(key).decimals[system] + 1;
     const was = job.entered[key];
     const to: Entered = {
-      text: format(means[column] as number, unit, decimals),
-      unit,
-      origin: 'from sheet',
-      ...(at === null ? {} : { at }),
+      ...meanIn(means[column] as number, unit, decimals, at),
       ...(was?.limit !== undefined && was.unit === unit ? { limit: was.limit } : {}),
     };
     return { slot: 'entered', key, to };
