@@ -32,10 +32,28 @@ export async function typeReturn(page: Page, dryBulb = '75', humidity = '50'): P
   await handle(page, 'entering').waitFor();
 }
 
-/** The middle of a handle on the screen. */
+/** The middle of a handle on the screen, once it has rested there for three frames: late parts of the page may push it. */
 export async function middle(page: Page, key: string): Promise<{ x: number; y: number }> {
-  const box = (await handle(page, key).locator('.air-grip').boundingBox())!;
-  return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+  const grip = handle(page, key).locator('.air-grip');
+  await grip.waitFor();
+  return grip.evaluate((element) => {
+    const here = () => {
+      const { x, y, width, height } = element.getBoundingClientRect();
+      return { x: x + width / 2, y: y + height / 2 };
+    };
+    return new Promise<{ x: number; y: number }>((done) => {
+      let before = here();
+      let rested = 0;
+      const look = () => {
+        const now = here();
+        rested = now.x === before.x && now.y === before.y ? rested + 1 : 0;
+        before = now;
+        if (rested < 3) requestAnimationFrame(look);
+        else done(now);
+      };
+      requestAnimationFrame(look);
+    });
+  });
 }
 
 /** Drags a point with the mouse, and lets it go. */

@@ -1,5 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
+import { SecondTries } from './secondTries.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -15,6 +16,9 @@ export default defineConfig({
     maxWorkers: 2,
     testTimeout: 60_000,
     hookTimeout: 180_000,
+    // A browser on a busy machine now and then loses a race that no person would. What needed its second try is named.
+    retry: 1,
+    reporters: ['default', new SecondTries()],
     expect: { poll: { timeout: 5_000, interval: 25 } },
   },
 });
