@@ -61,7 +61,8 @@ const files = {
   ],
   /** The measured half of the assessment: the capacity sheet's, and what the air chart fetches for the process of the job. */
   measured: [
-    'src/calc/{blowerDefaults,blowerHeat,blowerHere,hangTogether,measured*,readings,sideBySide}.ts',
+    'src/calc/{blowerDefaults,blowerHeat,blowerHere,emptyTest,hangTogether,measured*,readings,sideBySide}.ts',
+    'src/calc/confidence/probeClasses.ts',
     'src/job/{blowerKinds,measuredTest,probeLimits,problems,usesSheet}.ts',
     'src/islands/store.ts',
   ],

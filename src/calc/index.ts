@@ -15,8 +15,8 @@ export {
 } from './confidence/compareProbes.ts';
 export { type Catch, type CondensateCheck, condensateCheck, usualCatch } from './confidence/condensate.ts';
 export { type Conformance, conformance, type Measured } from './confidence/conformance.ts';
-export { probeClasses } from './confidence/defaults.ts';
 export { type Evidence, type Explanation, explanations } from './confidence/explanations.ts';
+export { probeClasses } from './confidence/probeClasses.ts';
 export { type Simulated, type SimulateOptions, simulate } from './confidence/simulate.ts';
 export {
   type Drawn,
@@ -32,6 +32,8 @@ export { dewPoint } from './dewPoint.ts';
 export { type Airflow, dryAirFlow, standardVolumeFlow } from './dryAirFlow.ts';
 export { type DryOut, type DryOutArguments, dryOut } from './dryOut.ts';
 export { atticTemperatures, type DuctRun, type Ducts, ductGain } from './ductGain.ts';
+export { emptyRating } from './emptyRating.ts';
+export { emptyTest } from './emptyTest.ts';
 export { enhancementFactor } from './enhancement.ts';
 export { enthalpy } from './enthalpy.ts';
 export { CalcError, type CalcErrorCode, toProblem, within } from './errors.ts';

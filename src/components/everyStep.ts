@@ -21,6 +21,8 @@ import {
   dryAirFlow,
   ductGain,
   ductSystem,
+  emptyRating,
+  emptyTest,
   expectedCapacity,
   type FanTable,
   fromFahrenheit,
@@ -73,14 +75,15 @@ const lines = {
 } as const;
 
 const test: Test = {
+  ...emptyTest,
   entering: { dryBulb: 24, relativeHumidity: 0.5, wetBulb: null },
   leaving: { dryBulb: 13.3, relativeHumidity: 0.88, wetBulb: null },
   airflow: { volumeFlow: flow, place: 'unsure', kind: 'unsure', limit: 0.07, sources: null },
   altitude: 1500,
-  barometer: null,
   outdoorDryBulb: fromFahrenheit(91),
   fullSpeed: 'oneSpeed',
   rating: {
+    ...emptyRating,
     rows: printed.map(([outdoorDryBulb, enteringWetBulb, total]) => ({
       outdoorDryBulb,
       enteringWetBulb,
@@ -89,24 +92,12 @@ const test: Test = {
     })),
     basis: 'net',
     blowerPower: 300,
-    blowerKind: null,
     beyond: 'extend',
-    from: 'table',
-    stage: null,
-    certified: null,
-    generic: null,
     multipliers: { ...noMultipliers, indoorMatch: 0.98 },
   },
   lineSet: lines,
   blower: { place: 'after coil', power: 430, kind: null },
   nominalCapacity: 36_000 * btuPerHour,
-  line: 0.9,
-  probeLimits: { dryBulb: 0.5, relativeHumidity: 0.03, wetBulb: 0.5 },
-  otherLimits: null,
-  sideBySide: null,
-  supplyPoints: [],
-  scatter: [],
-  confidence: 0.9,
 };
 
 /** Other tests, each for steps that the one above does not come to. */

@@ -3,6 +3,7 @@
  * rating and the line set; a page that has fetched no more than this can measure.
  */
 import { standardVolumeFlow } from '../calc/dryAirFlow.ts';
+import { emptyTest } from '../calc/emptyTest.ts';
 import type { ErrorSource, Outcome, Test } from '../calc/types.ts';
 import { blowerKindHere } from './blowerKinds.ts';
 import { airflowMethods, blowerPlaces, chosen, said } from './choices.ts';
@@ -30,11 +31,6 @@ export interface ToTest {
   readonly assumed: readonly Assumed[];
 }
 
-/** The line until one is agreed on. Our choice. */
-export const usualLine = 0.9;
-/** The chance on either side of a range until another is asked for: nine in ten. */
-const usualConfidence = 0.9;
-
 /** Works out the airflow that the airflow sheet finds. It is fetched by those who need it: see `airflow/find.ts`. */
 export type FindAirflow = (
   job: Job,
@@ -56,6 +52,7 @@ export function measuredTest(job: Job, find: FindAirflow | null = null): ToTest 
   const method = airflowMethods[chosen(job, 'airflow.method') ?? 'unsure'];
   const equipment = chosen(job, 'equipment.kind');
   const test: Test = {
+    ...emptyTest,
     entering: meanReading(job, 'entering'),
     leaving: meanReading(job, 'leaving'),
     airflow: isFound(job)
@@ -71,25 +68,18 @@ export function measuredTest(job: Job, find: FindAirflow | null = null): ToTest 
     barometer,
     outdoorDryBulb: entered(job, 'outdoorDryBulb'),
     fullSpeed: said(job, 'fullSpeed'),
-    rating: null,
-    lineSet: null,
     blower: {
       place: orAssumed(said(job, 'blower.place'), blowerPlaces[equipment ?? 'airHandler'], 'blower.place'),
       power: entered(job, 'blower.power'),
       kind: blowerKindHere(job),
     },
     nominalCapacity: entered(job, 'nominalCapacity'),
-    line: orAssumed(entered(job, 'line'), usualLine, 'line'),
+    line: orAssumed(entered(job, 'line'), emptyTest.line, 'line'),
     probeLimits: {
       dryBulb: probeLimit(job, 'dryBulb').si,
       relativeHumidity: probeLimit(job, 'relativeHumidity').si,
       wetBulb: probeLimit(job, 'wetBulb').si,
     },
-    otherLimits: null,
-    sideBySide: null,
-    supplyPoints: [],
-    scatter: [],
-    confidence: usualConfidence,
   };
   for (const what of measuredHere(job)) if (probeLimit(job, what).assumed) assumed.push(`probeLimits.${what}`);
   return { test, problems: fieldProblems(job), assumed };

@@ -1,17 +1,11 @@
 /** The limits of the probes: a ± stands with the readings it was typed for, and one figure holds for both probes. */
+import { probeClasses } from '../calc/confidence/probeClasses.ts';
 import { type Read, readLimit } from './read.ts';
 import type { Measured } from './readings.ts';
 import type { Job } from './types.ts';
-import { differenceUnit, toSi } from './units.ts';
+import { differenceUnit } from './units.ts';
 
 const places = ['entering', 'leaving'] as const;
-
-/** What an ordinary probe is taken for until someone says. Common practice, no source. SI. */
-export const usualProbeLimits = {
-  dryBulb: toSi(0.9, 'degFStep'),
-  relativeHumidity: 0.03,
-  wetBulb: toSi(0.9, 'degFStep'),
-} as const satisfies Record<Measured, number>;
 
 const possible: Readonly<Record<Measured, readonly [number, number]>> = {
   dryBulb: [0.01, 5],
@@ -33,5 +27,5 @@ export function readProbeLimits(job: Job, what: Measured): readonly { readonly k
 export function probeLimit(job: Job, what: Measured): { readonly si: number; readonly assumed: boolean } {
   const typed = readProbeLimits(job, what).flatMap(({ read }) => (read.state === 'read' ? [read.si] : []));
   const assumed = typed.length < places.length;
-  return { si: Math.max(...typed, ...(assumed ? [usualProbeLimits[what]] : [])), assumed };
+  return { si: Math.max(...typed, ...(assumed ? [probeClasses.ordinary[what]] : [])), assumed };
 }

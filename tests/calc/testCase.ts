@@ -1,8 +1,9 @@
 import {
   btuPerHour,
   cubicFootPerMinute,
+  emptyRating,
+  emptyTest,
   fromFahrenheit,
-  noMultipliers,
   type RatingRow,
   type Test,
 } from '../../src/calc/index.ts';
@@ -23,33 +24,18 @@ export const rows: readonly RatingRow[] = figures.map(([outdoor, wetBulb, total]
 
 /** An invented test with everything given: a 3-ton system at sea level in ordinary weather. */
 export const wholeTest: Test = {
+  ...emptyTest,
   entering: { dryBulb: fromFahrenheit(75), relativeHumidity: 0.5, wetBulb: null },
   leaving: { dryBulb: fromFahrenheit(56), relativeHumidity: 0.88, wetBulb: null },
   airflow: { volumeFlow: 1200 * cubicFootPerMinute, place: 'entering', kind: 'actual', limit: 0.07, sources: null },
-  altitude: null,
-  barometer: null,
   outdoorDryBulb: fromFahrenheit(91),
   fullSpeed: 'oneSpeed',
   rating: {
+    ...emptyRating,
     rows,
     basis: 'net',
     blowerPower: 300,
-    blowerKind: null,
-    beyond: 'refuse',
-    from: 'table',
-    stage: null,
-    certified: null,
-    generic: null,
-    multipliers: noMultipliers,
   },
-  lineSet: null,
   blower: { place: 'after coil', power: 430, kind: null },
   nominalCapacity: 36000 * btuPerHour,
-  line: 0.9,
-  probeLimits: { dryBulb: 0.5, relativeHumidity: 0.03, wetBulb: 0.5 },
-  otherLimits: null,
-  sideBySide: null,
-  supplyPoints: [],
-  scatter: [],
-  confidence: 0.9,
 };

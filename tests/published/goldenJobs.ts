@@ -3,8 +3,9 @@ import {
   assess,
   btuPerHour,
   cubicFootPerMinute,
+  emptyRating,
+  emptyTest,
   fromFahrenheit,
-  noMultipliers,
   type Outcome,
   type Test,
 } from '../../src/calc/index.ts';
@@ -18,20 +19,21 @@ export function goldenTest(job: GoldenJob): Test {
   const [leavingDryBulb, leavingHumidity] = job.leaving;
   const standard = job.airflowAt === 'standard';
   return {
+    ...emptyTest,
     entering: { dryBulb: fromFahrenheit(enteringDryBulb), relativeHumidity: enteringHumidity, wetBulb: null },
     leaving: { dryBulb: fromFahrenheit(leavingDryBulb), relativeHumidity: leavingHumidity, wetBulb: null },
     airflow: {
       volumeFlow: job.cfm * cubicFootPerMinute,
-      place: job.airflowAt === 'standard' ? 'unsure' : job.airflowAt,
+      place: standard ? 'unsure' : job.airflowAt,
       kind: standard ? 'standard' : 'actual',
       limit: job.airflowLimit,
       sources: null,
     },
-    altitude: null,
     barometer: job.pressure,
     outdoorDryBulb: fromFahrenheit(job.outdoor),
     fullSpeed: 'oneSpeed',
     rating: {
+      ...emptyRating,
       rows: job.ratingRows.map(([outdoor, wetBulb, total]) => ({
         outdoorDryBulb: fromFahrenheit(outdoor),
         enteringWetBulb: fromFahrenheit(wetBulb),
@@ -39,24 +41,9 @@ export function goldenTest(job: GoldenJob): Test {
       })),
       basis: job.basis,
       blowerPower: job.blowerInside,
-      blowerKind: null,
-      beyond: 'refuse',
-      from: 'table',
-      stage: null,
-      certified: null,
-      generic: null,
-      multipliers: noMultipliers,
     },
-    lineSet: null,
     blower: { place: 'after coil', power: job.blowerHere, kind: null },
-    nominalCapacity: null,
-    line: 0.9,
     probeLimits: { dryBulb: job.dryBulbLimit, relativeHumidity: job.humidityLimit, wetBulb: job.dryBulbLimit },
-    otherLimits: null,
-    sideBySide: null,
-    supplyPoints: [],
-    scatter: [],
-    confidence: 0.9,
   };
 }
 

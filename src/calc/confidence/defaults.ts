@@ -35,10 +35,3 @@ export const usual = {
   /** The widest spread of dry bulbs over the leaving plane that a laboratory allows (10 CFR 430, appendix M1, 3.1.8). */
   supplySpread: 1.5 * fahrenheitDegree,
 } as const;
-
-/** Probes by class, half-widths. Common practice, no source: the data sheet outranks it. */
-export const probeClasses = {
-  ordinary: { dryBulb: 0.9 * fahrenheitDegree, relativeHumidity: 0.03, wetBulb: 0.9 * fahrenheitDegree },
-  better: { dryBulb: 0.5 * fahrenheitDegree, relativeHumidity: 0.02, wetBulb: 0.5 * fahrenheitDegree },
-  calibrated: { dryBulb: 0.3 * fahrenheitDegree, relativeHumidity: 0.01, wetBulb: 0.3 * fahrenheitDegree },
-} as const;

@@ -4,7 +4,7 @@ import type { MoistAir } from '../types.ts';
 import { fromFahrenheit } from '../units.ts';
 
 /** An attic on a design afternoon: a vented one under dark shingles. The water in it is the example's that goes with the source. */
-export const designAttic = { dryBulb: fromFahrenheit(130), humidityRatio: 0.014, source: 'atticDesign' } as const;
+const designAttic = { dryBulb: fromFahrenheit(130), humidityRatio: 0.014, source: 'atticDesign' } as const;
 
 /** Air that goes past a probe, and how much of it: shares of the air that is counted as the airflow. */
 const leaks = { bypass: 0.1, cabinet: 0.02, returnLeak: 0.05 } as const;

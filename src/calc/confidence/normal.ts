@@ -3,7 +3,7 @@
 const perRoot = 1 / Math.sqrt(2 * Math.PI);
 
 /** Density at z. */
-export function normalDensity(z: number): number {
+function normalDensity(z: number): number {
   return perRoot * Math.exp((-z * z) / 2);
 }
 

@@ -5,9 +5,9 @@ import {
   type CoilLoad,
   cubicFootPerMinute,
   dryAirFlow,
-  fahrenheitDegree,
+  emptyRating,
+  emptyTest,
   fromFahrenheit,
-  noMultipliers,
   type Outcome,
   type Test,
   tonOfRefrigeration,
@@ -37,14 +37,14 @@ const printed = [
 
 /** Invented: three tons at sea level, 75 °F and 50 % in, 56 °F and 88 % out, 1200 cfm, 91 °F outdoors. */
 export const example: Test = {
+  ...emptyTest,
   entering: { dryBulb: fromFahrenheit(75), relativeHumidity: 0.5, wetBulb: null },
   leaving: { dryBulb: fromFahrenheit(56), relativeHumidity: 0.88, wetBulb: null },
   airflow: { volumeFlow: 1200 * cubicFootPerMinute, place: 'entering', kind: 'actual', limit: 0.07, sources: null },
-  altitude: null,
-  barometer: null,
   outdoorDryBulb: fromFahrenheit(91),
   fullSpeed: 'oneSpeed',
   rating: {
+    ...emptyRating,
     rows: printed.map(([outdoors, wetBulb, total]) => ({
       outdoorDryBulb: fromFahrenheit(outdoors),
       enteringWetBulb: fromFahrenheit(wetBulb),
@@ -53,24 +53,9 @@ export const example: Test = {
     })),
     basis: 'net',
     blowerPower: 300,
-    blowerKind: null,
-    beyond: 'refuse',
-    from: 'table',
-    stage: null,
-    certified: null,
-    generic: null,
-    multipliers: noMultipliers,
   },
-  lineSet: null,
   blower: { place: 'outside probes', power: 430, kind: null },
   nominalCapacity: 3 * tonOfRefrigeration,
-  line: 0.9,
-  probeLimits: { dryBulb: 0.9 * fahrenheitDegree, relativeHumidity: 0.03, wetBulb: 0.9 * fahrenheitDegree },
-  otherLimits: null,
-  sideBySide: null,
-  supplyPoints: [],
-  scatter: [],
-  confidence: 0.9,
 };
 
 export const aloft: Test = { ...example, altitude: high };

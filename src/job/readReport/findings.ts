@@ -1,9 +1,10 @@
 /** What the figures of a report show and what they cannot: one small rule a finding. Figures are judged, and nobody's work. */
+
 import { practice } from '../../calc/airflow/limits.ts';
+import { emptyTest } from '../../calc/emptyTest.ts';
 import type { SourceKey } from '../../calc/sources.ts';
 import { amount } from '../../calc/trace.ts';
 import type { Amount } from '../../calc/types.ts';
-import { usualLine } from '../measuredTest.ts';
 import type { ReportFacts } from './facts.ts';
 
 /** `shows`: what may be said. `odd`: figures that do not go together, or seldom are so. `cannot`: what they do not say. */
@@ -67,9 +68,9 @@ const rules: readonly Rule[] = [
   },
   ({ range }) => {
     if (!range) return null;
-    const amounts = [range.low, range.high, usualLine].map(fraction);
-    if (range.low >= usualLine) return finding('allAbove', 'shows', amounts, 'commonPractice');
-    return finding(range.high < usualLine ? 'allBelow' : 'lineInside', 'shows', amounts, 'commonPractice');
+    const amounts = [range.low, range.high, emptyTest.line].map(fraction);
+    if (range.low >= emptyTest.line) return finding('allAbove', 'shows', amounts, 'commonPractice');
+    return finding(range.high < emptyTest.line ? 'allBelow' : 'lineInside', 'shows', amounts, 'commonPractice');
   },
   ({ share, range, absent }) =>
     share !== null && !range && absent.has('range') ? finding('noRange', 'cannot', [fraction(share)]) : null,

@@ -1,5 +1,5 @@
 /** The limits of the instruments of a job: what was typed, else what is usual for the class of the probe. */
-import { probeClasses } from '../../calc/confidence/defaults.ts';
+import { probeClasses } from '../../calc/confidence/probeClasses.ts';
 import type { Test } from '../../calc/types.ts';
 import { chosen } from '../choices.ts';
 import { entered } from '../entered.ts';
