@@ -4,9 +4,6 @@ import type { BadCode } from '../../job/read.ts';
 export const take = {
   svg: 'Save the picture (SVG)',
   csv: 'Save the table (CSV)',
-  link: 'Copy link',
-  copied: 'The link is copied.',
-  notCopied: 'This browser does not let the page copy. Take the link from the field.',
   linkField: 'Link to these points',
   linkTooLong: 'So many points and names make a link that some programs cut short. Send the table instead.',
   linkLess: 'Figures that cannot be read are not in it.',

@@ -5,10 +5,7 @@ export const sendLink = {
   lead: 'The figures stand in the link itself, behind the #: browsers send nothing of that to a server. Whoever has the link can read them.',
   named: 'With address and tester’s name',
   field: 'Link to this job',
-  copy: 'Copy link',
   send: 'Send link',
-  copied: 'The link is copied.',
-  notCopied: 'This browser does not let the page copy. Take the link from the field.',
   title: 'Ton for Ton: a job',
   long: (characters: string) =>
     `${characters} characters: some programs cut so long a link short. Look whether it opens before you rely on it.`,

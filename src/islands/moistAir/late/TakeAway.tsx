@@ -6,8 +6,10 @@ import { type CsvProblem, statesFromCsv } from '~/job/statesFromCsv.ts';
 import { Check, Echo } from '~/parts/Echo.tsx';
 import { jobLine } from '~/words/en/jobLine.ts';
 import { pasteProblem, take } from '~/words/en/moistAirTake.ts';
+import { CopyLink, longestLink } from '../../CopyLink.tsx';
 import { edit, job, system } from '../../jobStore.ts';
 import { regionText } from '../../regionText.ts';
+import { textFile } from '../../saveFile.ts';
 import { everything } from '../drawings.ts';
 import { ownProcess } from '../own.ts';
 import { chartJob, isInvented, points, pressure } from '../points.ts';
@@ -38,52 +40,20 @@ function savePicture(): void {
   const hatched = ownProcess.value ? regionText() : null;
   const note = [isInvented.value && `${jobLine.demo}.`, hatched].filter(Boolean).join(' ');
   const text = standalone(paper, lines.value, everything(paper), { title: titleText(false), note });
-  save(text, 'image/svg+xml', 'svg');
+  textFile(text, take.file, 'svg');
 }
 
 function saveTable(): void {
-  save(statesCsv(points.value, system.value, pressure.value), 'text/csv', 'csv');
+  textFile(statesCsv(points.value, system.value, pressure.value), take.file, 'csv');
 }
-
-function save(text: string, type: string, ending: string): void {
-  const url = URL.createObjectURL(new Blob([text], { type: `${type};charset=utf-8` }));
-  const link = document.createElement('a');
-  link.href = url;
-  link.download = `${take.file}-${new Date().toISOString().slice(0, 10)}.${ending}`;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(url), 1000);
-}
-
-/** Some programs cut longer links short. */
-const longest = 1900;
 
 function Link() {
-  const [said, say] = useState<string | null>(null);
   const usual =
     families.value.length === usualFamilies.length && usualFamilies.every((one) => families.value.includes(one));
   const query = encodeStates({ job: chartJob.value, system: system.value, families: usual ? null : families.value });
   const url = `${location.origin}${location.pathname}${query}`;
-  if (url.length > longest) return <Check>{take.linkTooLong}</Check>;
-  const copy = () => {
-    const done = navigator.clipboard?.writeText(url) ?? Promise.reject();
-    done.then(
-      () => say(take.copied),
-      () => say(take.notCopied),
-    );
-  };
-  return (
-    <div class="field">
-      <label for="air-link">{take.linkField}</label>
-      <div class="field-box">
-        <input id="air-link" type="text" readOnly value={url} onFocus={(event) => event.currentTarget.select()} />
-        <button type="button" class="unit-key" onClick={copy}>
-          {take.link}
-        </button>
-      </div>
-      <p class="hint">{take.linkLess}</p>
-      <p role="status">{said}</p>
-    </div>
-  );
+  if (url.length > longestLink) return <Check>{take.linkTooLong}</Check>;
+  return <CopyLink id="air-link" label={take.linkField} url={url} hint={take.linkLess} />;
 }
 
 function Paste() {
