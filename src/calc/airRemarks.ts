@@ -29,7 +29,7 @@ function water(facts: Facts): { readonly removed: number; readonly unseen: numbe
 }
 
 /** Whether the two probes see water being taken out. */
-export function latentSeen(facts: Facts): boolean {
+function latentSeen(facts: Facts): boolean {
   const found = water(facts);
   return found !== null && found.removed > found.unseen;
 }

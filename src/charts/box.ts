@@ -12,7 +12,7 @@ export interface Box {
 }
 
 /** Mean width of a character of the typeface, em; the height of a line is one em. */
-export const characterWidth = 0.56;
+const characterWidth = 0.56;
 
 export const textWidth = (text: string, letter: number): number => text.length * characterWidth * letter;
 
@@ -46,7 +46,7 @@ export function boxAround(points: readonly Point[]): Box {
   return { x: (left + right) / 2, y: (top + bottom) / 2, width: right - left, height: bottom - top, angle: 0 };
 }
 
-export function cornersOf({ x, y, width, height, angle }: Box): [x: number, y: number][] {
+function cornersOf({ x, y, width, height, angle }: Box): [x: number, y: number][] {
   const turn = (angle * Math.PI) / 180;
   const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
   const signs = [

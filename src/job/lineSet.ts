@@ -18,7 +18,7 @@ export interface LinesOfJob {
 }
 
 /** What the two ends of the lines are taken to be until somebody reads them, SI. Common practice, no source. */
-export const usualLines = {
+const usualLines = {
   'lineSet.evaporating': toSi(45, 'degF'),
   'lineSet.superheat': toSi(10, 'degFStep'),
   'lineSet.liquidTemperature': toSi(100, 'degF'),
@@ -28,7 +28,7 @@ export const usualLines = {
   'lineSet.lift': 0,
 } as const satisfies Partial<Record<QuantityKey, number>>;
 
-export const lineQuantities = [
+const lineQuantities = [
   'nominalCapacity',
   'lineSet.length',
   'lineSet.makerFactor',

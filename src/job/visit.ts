@@ -3,7 +3,7 @@ import { steadyRule } from '../calc/confidence/steadyRule.ts';
 import type { Edit, Job, NoteKey } from './types.ts';
 
 /** In the order of the job. The clock of the test itself is the one that the probe sheet keeps. */
-export const visitKeys = {
+const visitKeys = {
   rating: 'visit.rating',
   running: 'steady.startedAt',
   probes: 'visit.probes',

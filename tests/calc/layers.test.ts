@@ -91,3 +91,26 @@ describe('calc and job stand on their own', () => {
     expect(wrong).toEqual([]);
   });
 });
+
+describe('no module needs itself', () => {
+  /** What a file imports when it is loaded: not types alone, nor what it fetches later. */
+  function needs(file: string): string[] {
+    const text = readFileSync(root + file, 'utf8').replace(/^(import|export) type [^;]*;/gm, '');
+    const found = text.matchAll(/\bfrom\s*['"]([^'"]+)['"]/g);
+    return [...found].flatMap(([, target]) => resolved({ file, target: target! }) ?? []);
+  }
+
+  test('by any way round', () => {
+    const done = new Set<string>();
+    const rings: string[] = [];
+    const follow = (file: string, way: readonly string[]): void => {
+      if (way.includes(file)) rings.push([...way.slice(way.indexOf(file)), file].join(' → '));
+      if (done.has(file) || way.includes(file)) return;
+      for (const next of needed.get(file) ?? []) follow(next, [...way, file]);
+      done.add(file);
+    };
+    const needed = new Map(filesUnder('src').map((file) => [file, needs(file)]));
+    for (const file of needed.keys()) follow(file, []);
+    expect(rings).toEqual([]);
+  });
+});

@@ -19,7 +19,7 @@ export interface Gauge {
 /** One gauge for everything, ±1 % of the reading. */
 export const manometer: Gauge = { name: 'manometer', limit: 0.01 };
 /** What it can be wrong by whatever it reads, Pa: half-width. */
-export const gaugeZero = 0.2;
+const gaugeZero = 0.2;
 
 export function checkAir({ specificVolume, density }: AirThere): void {
   within('air.specificVolume', specificVolume, airflowLimits.specificVolume);

@@ -82,6 +82,6 @@ export function airflowWays(
 }
 
 /** m³ of one kilogram of dry air, counted in one way. */
-export function volumePerKilogram(at: Airflow['at']): number {
+function volumePerKilogram(at: Airflow['at']): number {
   return at === 'standard' ? 1 / standardAirDensity : at.specificVolume;
 }

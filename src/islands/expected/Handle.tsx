@@ -5,8 +5,8 @@ import { surfaceSay } from '~/words/en/expected.ts';
 import { system } from '../jobStore.ts';
 import { strideOf } from './keys.ts';
 import { backToJob, place, quantity, reading, tryOut } from './model.ts';
-import { spotIn } from './Surface.tsx';
 import { figure, placeText } from './said.ts';
+import { spotIn } from './spot.ts';
 
 /** Where a hand takes hold of the place: a shortcut to its two fields, by pointer, touch and arrow keys. */
 export function Handle({ frame, svg }: { frame: SurfaceFrame; svg: RefObject<SVGSVGElement> }) {

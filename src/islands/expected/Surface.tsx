@@ -8,6 +8,7 @@ import { surfaceSay } from '~/words/en/expected.ts';
 import { type Drawn, drawn } from './bands.ts';
 import { Handle } from './Handle.tsx';
 import { air, isTried, own, place, table, tryOut } from './model.ts';
+import { spotIn } from './spot.ts';
 
 /** The surface with the place that is read. It is tapped, dragged or moved by arrow keys. */
 export function Surface() {
@@ -41,11 +42,4 @@ function Live({ frame, bands, levels, scale }: Drawn) {
       <Handle frame={frame} svg={svg} />
     </svg>
   );
-}
-
-/** The spot of a pointer in the drawing. */
-export function spotIn(svg: SVGSVGElement, event: PointerEvent): [x: number, y: number] {
-  const { left, top, width } = svg.getBoundingClientRect();
-  const scale = svg.viewBox.baseVal.width / width;
-  return [(event.clientX - left) * scale, (event.clientY - top) * scale];
 }

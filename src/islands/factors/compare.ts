@@ -14,7 +14,7 @@ import {
 } from '~/calc/index.ts';
 
 /** Pounds of air an hour in a cubic foot a minute; Btu/h for a cfm and °F; Btu/h for a cfm and a grain a pound. */
-export const tradeFactors = { total: 4.5, sensible: 1.08, latent: 0.68 } as const;
+const tradeFactors = { total: 4.5, sensible: 1.08, latent: 0.68 } as const;
 
 export type Part = keyof typeof tradeFactors;
 export const parts = Object.keys(tradeFactors) as Part[];

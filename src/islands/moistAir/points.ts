@@ -61,7 +61,7 @@ export const stateCode = (key: string) => key.toUpperCase();
 export const processNumber = (key: string) => key.slice(1);
 export const nameOfState = ({ key, name }: Pick<NamedState, 'key' | 'name'>) =>
   name.trim() || stateWords.state(stateCode(key));
-export const nameOfEnd = ({ key, kind }: Pick<Process, 'key' | 'kind'>) =>
+const nameOfEnd = ({ key, kind }: Pick<Process, 'key' | 'kind'>) =>
   `${processWords.endNames[kind]} ${processNumber(key)}`;
 
 /** Every point that is on the chart: return, supply, named states, and the ends of processes that have one of their own. */

@@ -21,7 +21,7 @@ export function fanSpeeds(job: Job): number {
 }
 
 /** The table as typed, rows in the order of their pressure; a row without a pressure is not there yet. */
-export function fanTableOf(job: Job): FanTable {
+function fanTableOf(job: Job): FanTable {
   const rows = Array.from({ length: gridRows(job, 'fanTable') }, (_, row) => ({
     static: gridValue(job, 'fanTable', row, 'static'),
     flows: fanColumns.map((column) => gridValue(job, 'fanTable', row, column)),

@@ -33,7 +33,7 @@ export function findBy(job: Job, method: AirflowMethod, t?: Trace): Found {
 }
 
 /** Every answer that there is. */
-export function answersOf(job: Job): readonly AirflowFound[] {
+function answersOf(job: Job): readonly AirflowFound[] {
   return airflowMethods.flatMap((method) => {
     const found = findBy(job, method);
     return found.ok ? [found.value] : [];

@@ -20,7 +20,7 @@ import { allOf, optional } from './needs.ts';
 import { airflowTables } from './tables.ts';
 
 /** The duct's section with the counts that its size asks for, unless others were chosen that the rule has. */
-export function sectionOf(job: Job): Outcome<Section> {
+function sectionOf(job: Job): Outcome<Section> {
   const lines = Number(chosen(job, 'traverse.lines'));
   const points = Number(chosen(job, 'traverse.points'));
   if (chosen(job, 'traverse.shape') === 'round') {

@@ -6,7 +6,7 @@ import type { UnitKey } from '../types.ts';
 import type { AxisRole, FigureRole, Role } from './types.ts';
 
 /** The quantity whose limits hold for a role. */
-export const quantityFor = {
+const quantityFor = {
   outdoorDryBulb: 'rating.outdoorLow',
   enteringWetBulb: 'rating.wetBulbLow',
   enteringDryBulb: 'rating.enteringDryBulb',

@@ -31,8 +31,6 @@ export interface Interpreted {
   readonly stages: readonly string[];
 }
 
-export const spotKey = ({ row, column }: Spot) => `${row}/${column}`;
-
 /** The meanings with what the person says of them. */
 export function meaningsSaid(layout: Layout, said: Said): readonly Meaning[] {
   return layout.meanings.map((meaning) => {

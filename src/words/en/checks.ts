@@ -11,7 +11,6 @@ export const how = [
   'No figure in the column “there” was worked out by the code that it checks. A tolerance is the rounding of the source, or wider with its reason.',
   '“Used” is the difference as a share of what is allowed. Above 100\u00a0% a test of this site fails.',
 ];
-export const knownSay = 'How we know a figure is said with each source.';
 
 export const totalsHeading = 'How many, and how known';
 export const totals = { known: 'How it is known', count: 'Figures', all: 'All together', within: 'Within tolerance' };

@@ -5,8 +5,7 @@ import { sureCauses, sureFigures } from '~/words/en/sureFigures.ts';
 import { assessment } from '../../store.ts';
 
 /** A cause of the airflow's method stands under its own name, as on its sheet. */
-export const causeName = (name: string): string =>
-  sureCauses[name] ?? causeNames[name.replace(/^airflow\./, '')] ?? name;
+const causeName = (name: string): string => sureCauses[name] ?? causeNames[name.replace(/^airflow\./, '')] ?? name;
 
 /** Every cause that has a share at all. */
 export const causes = computed(() => {

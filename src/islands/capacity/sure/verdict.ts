@@ -35,7 +35,7 @@ export const shown = computed(() => {
 });
 
 /** A low end in front of a high one: its sign stands behind the high one only. */
-export const lowText = (low: number) => String(Math.round(low * 100));
+const lowText = (low: number) => String(Math.round(low * 100));
 
 /** The ends as words: "79" and "107 %". */
 export const endsText = ({ low, high }: { readonly low: number; readonly high: number }) =>

@@ -8,7 +8,7 @@ import { logWorker } from '../records/logWorker.ts';
 import type { OpenedRecord } from '../records/RecordColumns.tsx';
 
 /** Minutes before the end of the records over which the probes are compared; `null`: all of them. */
-export const spans = { ten: 10, twenty: 20, all: null } as const;
+const spans = { ten: 10, twenty: 20, all: null } as const;
 export type Span = keyof typeof spans;
 
 /** The air whose records are open; one at a time. */
