@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { genericRating } from '../../src/calc/index.ts';
 import { boxOf, inside, touch } from '../../src/charts/box.ts';
-import { type SliceOptions, sliceDrawing } from '../../src/charts/surface/slice.ts';
+import { sliceDrawing } from '../../src/charts/surface/slice.ts';
+import type { SliceOptions } from '../../src/charts/surface/sliceFrame.ts';
 import { valueScale } from '../../src/charts/surface/valueScale.ts';
 import { at, demoTable, listed, smallTable, surface, systems } from './surfaceSupport.ts';
 

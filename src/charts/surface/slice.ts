@@ -1,73 +1,17 @@
 /** One line through the place that is read: outdoor temperature or entering wet bulb across, the figure up. */
-import type { RatingTable } from '../../calc/types.ts';
 import { formatNumber } from '../../job/format.ts';
 import type { System } from '../../job/types.ts';
 import { displayUnit, fromSi } from '../../job/units.ts';
-import { sliceWords, surfaceWords } from '../../words/en/expectedChart.ts';
+import { surfaceWords } from '../../words/en/expectedChart.ts';
 import { type Box, boxOf, inside, touch } from '../box.ts';
-import { block, placing } from '../placing.ts';
-import { linear } from '../scale.ts';
-import { type Paper, type Point, pathOf, tenth, type Word, word } from '../shapes.ts';
+import { type Paper, type Point, tenth, type Word, word } from '../shapes.ts';
 import { paperBehind, rectangle } from './contourLabels.ts';
-import { axisOf, type Tick, ticksOf } from './frame.ts';
 import type { SurfaceDrawing, SurfaceStroke } from './pens.ts';
-import { type Air, estimateAt, fieldOf, type Place } from './reading.ts';
-import { amountText, type Levels, type SurfaceScale } from './scale.ts';
-
-export type Along = 'outdoorDryBulb' | 'enteringWetBulb';
-
-/** A measured figure, SI, with its range where that is known. */
-export interface Measured {
-  readonly value: number;
-  readonly range: readonly [low: number, high: number] | null;
-}
-
-export interface SliceOptions {
-  readonly table: RatingTable;
-  readonly along: Along;
-  readonly air: Air;
-  readonly place: Place;
-  readonly scale: SurfaceScale;
-  readonly levels: Levels;
-  readonly system: System;
-  readonly width: number;
-  /** Drawn where the place is the job’s own. */
-  readonly measured: Measured | null;
-}
-
-interface SliceFrame extends Paper {
-  readonly range: readonly [number, number];
-  readonly ticks: readonly Tick[];
-  /** Where the table begins and ends, px. */
-  readonly from: number;
-  readonly to: number;
-  readonly x: (at: number) => number;
-  readonly y: (si: number) => number;
-}
-
-const rim = [24, 24] as const;
-const height = 250;
-
-function frameOf({ table, along, place, levels, measured, system, width }: SliceOptions): SliceFrame {
-  const rows = table.axes[along];
-  const plot = { left: 40, top: 30, right: width - 1, bottom: height - 50 };
-  const axis = axisOf(rows, [place[along]], plot.right - plot.left, rim);
-  const extremes = measured ? [measured.value, ...(measured.range ?? [])] : [];
-  const [low, high] = levels.range;
-  const values = [Math.min(low, ...extremes), Math.max(high, ...extremes)] as const;
-  return {
-    width,
-    height,
-    letter: 14,
-    plot,
-    range: axis.range,
-    ticks: ticksOf(rows, axis.range, (plot.right - plot.left) / 52, system),
-    from: plot.left + axis.from,
-    to: plot.left + axis.to,
-    x: linear(axis.range, [plot.left, plot.right]),
-    y: linear(values, [plot.bottom, plot.top]),
-  };
-}
+import { estimateAt, fieldOf } from './reading.ts';
+import type { Levels } from './scale.ts';
+import { frameOf, type Measured, type SliceFrame, type SliceOptions, sliceHeight } from './sliceFrame.ts';
+import { labelsOf } from './sliceLabels.ts';
+import { bandOf, crosses, lineOf } from './sliceLine.ts';
 
 export function sliceDrawing(options: SliceOptions): SurfaceDrawing & Paper {
   const frame = frameOf(options);
@@ -124,63 +68,6 @@ function ownWord(frame: SliceFrame, system: System, at: number): Word {
   return word(text, frame.x(at), frame.plot.bottom + 18, { anchor: 'middle', weight: 'strong' });
 }
 
-/** A figure of the line, SI. */
-interface Sample {
-  readonly at: number;
-  readonly value: number;
-}
-
-/** The figure along the table, sampled between its rows too, since not every figure is straight there. */
-function lineOf(
-  { x, y }: SliceFrame,
-  rows: readonly number[],
-  field: (at: number) => number,
-): { d: string; points: readonly Sample[]; boxes: Box[] } {
-  const parts = Math.max(1, Math.round(24 / rows.length));
-  const places = rows.flatMap((row, i) => {
-    const next = rows[i + 1];
-    return next === undefined ? [row] : Array.from({ length: parts }, (_, j) => row + (j / parts) * (next - row));
-  });
-  const pieces: Point[][] = [[]];
-  const points: Sample[] = [];
-  for (const at of places) {
-    const value = field(at);
-    if (Number.isNaN(value)) pieces.push([]);
-    else {
-      pieces.at(-1)!.push([x(at), y(value)]);
-      points.push({ at, value });
-    }
-  }
-  return {
-    points,
-    d: pieces.map((piece) => (piece.length > 1 ? pathOf(piece) : '')).join(''),
-    boxes: pieces.flat().map(([px, py]) => ({ x: px, y: py, width: 10, height: 10, angle: 0 })),
-  };
-}
-
-/** How far published curves may be out along the line; nothing for a maker’s table. */
-function bandOf(
-  { x, y }: SliceFrame,
-  points: readonly Sample[],
-  doubt: (at: number) => number,
-): readonly SurfaceStroke[] {
-  const edge = (side: 1 | -1) => points.map(({ at, value }): Point => [x(at), y(value * (1 + side * doubt(at)))]);
-  if (points.length < 2 || points.every(({ at }) => doubt(at) === 0)) return [];
-  const [high, low] = [edge(1), edge(-1)];
-  return [
-    { pen: 'region-should', d: `${pathOf([...high, ...low.toReversed()])}Z` },
-    { pen: 'line-scale', d: pathOf(high) + pathOf(low) },
-  ];
-}
-
-function crosses({ x, y }: SliceFrame, rows: readonly number[], field: (at: number) => number): string {
-  return rows
-    .map((row) => [x(row), y(field(row))] as const)
-    .filter(([, py]) => !Number.isNaN(py))
-    .map(([px, py]) => `M${tenth(px - 4)} ${tenth(py)}h8M${tenth(px)} ${tenth(py - 4)}v8`)
-    .join('');
-}
-
 function gridOf({ plot, y }: SliceFrame, { values }: Levels): SurfaceStroke[] {
   const d = values.map((value) => `M${tenth(plot.left)} ${tenth(y(value))}H${tenth(plot.right)}`).join('');
   return [{ pen: 'line-grid-fine', d }];
@@ -209,7 +96,7 @@ function titles({ plot, width }: SliceFrame, { along, scale, system }: SliceOpti
   return [
     word(scale.unit, 0, 12, { weight: 'quiet' }),
     word(surfaceWords.outside, width, 12, { weight: 'quiet', anchor: 'end' }),
-    word(across[system], (plot.left + plot.right) / 2, height - 9, { weight: 'quiet', anchor: 'middle' }),
+    word(across[system], (plot.left + plot.right) / 2, sliceHeight - 9, { weight: 'quiet', anchor: 'middle' }),
   ];
 }
 
@@ -232,43 +119,3 @@ function measuredMarks({ y }: SliceFrame, x: number, { value, range }: Measured)
     boxes: [{ x, y: (low + high) / 2, width: 2 * half, height: low - high, angle: 0 }],
   };
 }
-
-function labelsOf(
-  frame: SliceFrame,
-  { scale, measured }: SliceOptions,
-  [x, y]: Point,
-  here: number,
-  taken: readonly Box[],
-): readonly Word[] {
-  // Words stay off what is not in the table, where there is room for them.
-  const within = { ...frame, plot: { ...frame.plot, left: frame.from, right: frame.to } };
-  const place = placing(within, [...taken, { x, y, width: 16, height: 16, angle: 0 }]);
-  const around = (px: number, py: number, text: string, strong: boolean) =>
-    [22, 40, 60].flatMap((off) =>
-      (
-        [
-          [14, -off, 'start'],
-          [14, off, 'start'],
-          [-14, -off, 'end'],
-          [-14, off, 'end'],
-        ] as const
-      ).map(([dx, dy, anchor]) =>
-        block(
-          within,
-          [px + dx, Math.min(frame.plot.bottom - 10, Math.max(frame.plot.top + 10, py + dy))],
-          [text],
-          anchor,
-          strong,
-        ),
-      ),
-    );
-  const table = place(around(x, y, amountText(scale, here), true));
-  if (!measured) return plain(table);
-  return plain([
-    ...table,
-    ...place(around(x + 6, frame.y(measured.value), sliceWords.measured(amountText(scale, measured.value)), false)),
-  ]);
-}
-
-/** Their paper is drawn before the marks, so that it hides none of them. */
-const plain = (words: readonly Word[]) => words.map((one) => ({ ...one, clear: false }));

@@ -6,7 +6,7 @@ import { type Paper, tenth, type Word, word } from '../shapes.ts';
 import { rectangle } from './contourLabels.ts';
 import type { SurfaceDrawing, SurfaceStroke } from './pens.ts';
 import { amountText, endsText, inkOf, type Levels, type SurfaceScale } from './scale.ts';
-import type { Measured } from './slice.ts';
+import type { Measured } from './sliceFrame.ts';
 
 export interface ValueScaleOptions {
   readonly scale: SurfaceScale;

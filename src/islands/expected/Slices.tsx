@@ -1,5 +1,6 @@
 import { Drawn } from '~/charts/Drawn.tsx';
-import { type Along, sliceDrawing } from '~/charts/surface/slice.ts';
+import { sliceDrawing } from '~/charts/surface/slice.ts';
+import type { Along } from '~/charts/surface/sliceFrame.ts';
 import { surfaceSay } from '~/words/en/expected.ts';
 import { system } from '../jobStore.ts';
 import { temperature } from '../show.ts';

@@ -8,7 +8,7 @@ import { corrected } from '~/calc/sideBySide.ts';
 import type { Expectation, Installation, Ranges, RatingRow, RatingTable, Test } from '~/calc/types.ts';
 import { type Air, fieldOf, type Place, type SurfaceQuantity } from '~/charts/surface/reading.ts';
 import { type Levels, levelsOf, type SurfaceScale } from '~/charts/surface/scale.ts';
-import type { Measured } from '~/charts/surface/slice.ts';
+import type { Measured } from '~/charts/surface/sliceFrame.ts';
 import { quantityOf } from '~/job/quantities.ts';
 import { sheetRowsOf } from '~/job/ratingSheet.ts';
 import { typedRows } from '~/job/ratingTyped.ts';

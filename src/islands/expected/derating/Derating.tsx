@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { Drawn } from '~/charts/Drawn.tsx';
 import { ledgerDrawing } from '~/charts/derating/ledger.ts';
-import type { Measured } from '~/charts/surface/slice.ts';
+import type { Measured } from '~/charts/surface/sliceFrame.ts';
 import { derating } from '~/words/en/derating.ts';
 import { changeText, fineText } from '../../fine.ts';
 import { system } from '../../jobStore.ts';
