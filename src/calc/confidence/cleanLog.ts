@@ -18,9 +18,13 @@ export interface LogCounts {
   readonly gaps: number;
 }
 
+type Side = 'entering' | 'leaving';
+
 export interface CleanLog {
   readonly time: Float64Array;
   readonly columns: Readonly<Partial<Record<LogColumn, Float64Array>>>;
+  /** Humidity ratio of each side that was read whole. */
+  readonly humidityRatios: Readonly<Partial<Record<Side, Float64Array>>>;
   readonly counts: LogCounts;
   /** The first row of the window of `width` seconds that ends at row `i`. */
   readonly windowStart: (i: number, width: number) => number;
@@ -41,7 +45,8 @@ export function cleanLog(log: Log, gap: number): CleanLog {
   let backwards = 0;
   let gaps = 0;
   let latest = -Infinity;
-  const isReading = readable(log);
+  const humidityRatios = ratiosOf(log);
+  const isReading = readable(log, Object.values(humidityRatios));
   const kept: number[] = [];
   for (let i = 0; i < time.length; i++) {
     const at = time[i] as number;
@@ -57,7 +62,7 @@ export function cleanLog(log: Log, gap: number): CleanLog {
       kept.push(i);
     }
   }
-  const taken = (values: readonly number[]) => {
+  const taken = (values: ArrayLike<number>) => {
     const some = new Float64Array(kept.length);
     for (let i = 0; i < kept.length; i++) some[i] = values[kept[i] as number] as number;
     return some;
@@ -70,6 +75,7 @@ export function cleanLog(log: Log, gap: number): CleanLog {
   return {
     time: times,
     columns: Object.fromEntries(names.map((name) => [name, taken(columns[name] as readonly number[])])),
+    humidityRatios: Object.fromEntries(Object.entries(humidityRatios).map(([side, values]) => [side, taken(values)])),
     counts: { rows: time.length, used: kept.length, unreadable, repeated, backwards, gaps },
     windowStart: (i, width) => firstFrom(times, (times[i] as number) - width),
     longestGap: (from, to) => {
@@ -86,8 +92,19 @@ export const clockRange = [-1e11, 1e11] as const;
 /** Pa. */
 const statics = [-1e5, 1e5] as const;
 
+/** The humidity ratio of every row of each side that has both its readings; no number where no air has them. */
+function ratiosOf({ columns, measure, pressure = standardPressureAtSeaLevel }: Log): CleanLog['humidityRatios'] {
+  const sides = (['entering', 'leaving'] as const).flatMap((side) => {
+    const [dryBulb, humidity] = [columns[`${side}.dryBulb`], columns[`${side}.humidity`]];
+    if (!dryBulb || !humidity) return [];
+    const ratioAt = (_: number, i: number) => ratioFrom(measure, dryBulb[i] as number, humidity[i] as number, pressure);
+    return [[side, Float64Array.from(dryBulb, ratioAt)] as const];
+  });
+  return Object.fromEntries(sides);
+}
+
 /** Whether a row is a time and readings that air can have. A probe that got wet may show more than saturation: no air has that. */
-function readable({ time, columns, measure, pressure = standardPressureAtSeaLevel }: Log): (i: number) => boolean {
+function readable({ time, columns, measure }: Log, ratios: readonly Float64Array[]): (i: number) => boolean {
   const humidity = limits[measure];
   const ranges: Readonly<Record<LogColumn, readonly [number, number]>> = {
     'entering.dryBulb': limits.dryBulb,
@@ -99,18 +116,12 @@ function readable({ time, columns, measure, pressure = standardPressureAtSeaLeve
   };
   const named = Object.entries(columns) as [LogColumn, readonly number[] | undefined][];
   const checks = named.flatMap(([name, values]) => (values ? [{ values, range: ranges[name] }] : []));
-  const sides = (['entering', 'leaving'] as const).flatMap((side) => {
-    const [dryBulb, wet] = [columns[`${side}.dryBulb`], columns[`${side}.humidity`]];
-    return dryBulb && wet ? [{ dryBulb, wet }] : [];
-  });
   const isWithin = (value: number | undefined, [low, high]: readonly [number, number]) =>
     value !== undefined && value >= low && value <= high;
   return (i) =>
     isWithin(time[i], clockRange) &&
     checks.every(({ values, range }) => isWithin(values[i], range)) &&
-    sides.every(({ dryBulb, wet }) =>
-      Number.isFinite(ratioFrom(measure, dryBulb[i] as number, wet[i] as number, pressure)),
-    );
+    ratios.every((values) => Number.isFinite(values[i]));
 }
 
 /** The first row at or after a time, by halving. */

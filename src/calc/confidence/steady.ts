@@ -4,7 +4,6 @@ import { CalcError, within } from '../errors.ts';
 import { limits } from '../limits.ts';
 import type { HumidityMeasure } from '../sideBySide.ts';
 import type { ErrorSource, TestInput } from '../types.ts';
-import { ratioFrom } from './airAt.ts';
 import { batchCount, batchMeans, meanOf } from './batches.ts';
 import { type CleanLog, cleanLog, clockRange, type LogCounts } from './cleanLog.ts';
 import { rollingSpread, rollingTrend } from './rolling.ts';
@@ -66,14 +65,13 @@ export interface Steadiness {
  * length than the times.
  */
 export function steady(log: Log, rule: SteadyRule = steadyRule): Steadiness {
-  const pressure = log.pressure ?? standardPressureAtSeaLevel;
-  within('pressure', pressure, limits.pressure);
+  within('pressure', log.pressure ?? standardPressureAtSeaLevel, limits.pressure);
   for (const moment of begunAt(log)) within('startedAt', moment, clockRange);
   const clean = cleanLog(log, rule.gap);
   const { time, columns } = clean;
   const last = time.length - 1;
   if (last < 0) throw new CalcError('noRows', 'log', 0, 1, 1e7);
-  const capacity = capacityOf(clean, log.measure, pressure);
+  const capacity = capacityOf(clean);
   const notBefore = settledFrom(log, rule);
   const spreads = rule.ranges.flatMap(({ column, most }) => {
     const values = columns[column];
@@ -138,16 +136,15 @@ function settledFrom(log: Log, rule: SteadyRule): number | null {
 }
 
 /** What the coil takes from a kilogram of air, J: the capacity but for the airflow; `null` without the four readings. */
-function capacityOf({ time, columns }: CleanLog, measure: HumidityMeasure, pressure: number): Float64Array | null {
-  const t1 = columns['entering.dryBulb'];
-  const h1 = columns['entering.humidity'];
-  const t2 = columns['leaving.dryBulb'];
-  const h2 = columns['leaving.humidity'];
-  if (!t1 || !h1 || !t2 || !h2) return null;
-  const enthalpy = (t: number, humidity: number) => enthalpyAt(t, ratioFrom(measure, t, humidity, pressure));
+function capacityOf({ time, columns, humidityRatios }: CleanLog): Float64Array | null {
+  const { entering, leaving } = humidityRatios;
+  const { 'entering.dryBulb': enteringDryBulb, 'leaving.dryBulb': leavingDryBulb } = columns;
+  if (!entering || !leaving || !enteringDryBulb || !leavingDryBulb) return null;
   const capacity = new Float64Array(time.length);
   for (let i = 0; i < time.length; i++)
-    capacity[i] = enthalpy(t1[i] as number, h1[i] as number) - enthalpy(t2[i] as number, h2[i] as number);
+    capacity[i] =
+      enthalpyAt(enteringDryBulb[i] as number, entering[i] as number) -
+      enthalpyAt(leavingDryBulb[i] as number, leaving[i] as number);
   return capacity;
 }
 
