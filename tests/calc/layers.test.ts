@@ -1,43 +1,14 @@
 import { execFileSync } from 'node:child_process';
-import { readdirSync, readFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { filesUnder, importsOf, layers, root } from '../../src/build/imports.mjs';
+import { housePicture } from '../../src/build/makeHousePicture.mjs';
 
-const root = fileURLToPath(new URL('../../', import.meta.url));
-
-/** From the top down: a layer imports only from itself and from layers below it. */
-const layers = ['pages', 'layouts', 'components', 'islands', 'parts', 'charts', 'words', 'job', 'calc'] as const;
 /** Pages and their frames are one floor. */
 const above: Readonly<Record<string, readonly string[]>> = { layouts: ['pages'] };
 
 /** The page of checks runs the same lists of outside figures as the tests. */
 const exceptions = [{ from: /^src\/pages\//, to: /^tests\/published\// }];
-
-interface Import {
-  readonly file: string;
-  readonly target: string;
-}
-
-function filesUnder(folder: string): string[] {
-  return readdirSync(root + folder, { withFileTypes: true }).flatMap((entry) => {
-    const path = `${folder}/${entry.name}`;
-    if (entry.isDirectory()) return filesUnder(path);
-    return /\.(ts|tsx|mjs|astro)$/.test(entry.name) ? [path] : [];
-  });
-}
-
-function importsOf(file: string): Import[] {
-  const text = readFileSync(root + file, 'utf8');
-  const found = text.matchAll(/(?:\bfrom\s*|\bimport\s*\(?\s*|new URL\(\s*)['"]([^'"]+)['"]/g);
-  return [...found].map(([, target]) => ({ file, target: target! }));
-}
-
-/** A target as a path from the root; `null` for a package. */
-function resolved({ file, target }: Import): string | null {
-  if (target.startsWith('~/')) return `src/${target.slice(2)}`;
-  if (!target.startsWith('.')) return null;
-  return new URL(target, `file:///${file}`).pathname.slice(1);
-}
 
 const all = filesUnder('src').flatMap(importsOf);
 
@@ -46,16 +17,15 @@ describe('layers import only downwards', () => {
     const allowed = [layer, ...layers.slice(layers.indexOf(layer) + 1), ...(above[layer] ?? []), 'styles'];
     const wrong = all
       .filter(({ file }) => file.startsWith(`src/${layer}/`))
-      .filter((one) => {
-        const path = resolved(one);
-        if (path === null || exceptions.some(({ from, to }) => from.test(one.file) && to.test(path))) return false;
+      .filter(({ file, path }) => {
+        if (path === null || exceptions.some(({ from, to }) => from.test(file) && to.test(path))) return false;
         return !allowed.some((name) => path.startsWith(`src/${name}/`)) && !path.startsWith('content/');
       });
     expect(wrong).toEqual([]);
   });
 
   test('nothing imports src/build, which is the configuration’s', () => {
-    const wrong = all.filter((one) => !one.file.startsWith('src/build/') && resolved(one)?.startsWith('src/build/'));
+    const wrong = all.filter((one) => !one.file.startsWith('src/build/') && one.path?.startsWith('src/build/'));
     expect(wrong).toEqual([]);
   });
 });
@@ -63,9 +33,8 @@ describe('layers import only downwards', () => {
 describe('calc and job stand on their own', () => {
   test('calc imports nothing but itself, job nothing but itself, calc and packages', () => {
     const wrong = all.filter((one) => {
-      const path = resolved(one);
-      if (one.file.startsWith('src/calc/')) return !path?.startsWith('src/calc/');
-      if (one.file.startsWith('src/job/')) return path !== null && !/^src\/(job|calc)\//.test(path);
+      if (one.file.startsWith('src/calc/')) return !one.path?.startsWith('src/calc/');
+      if (one.file.startsWith('src/job/')) return one.path !== null && !/^src\/(job|calc)\//.test(one.path);
       return false;
     });
     expect(wrong).toEqual([]);
@@ -93,24 +62,21 @@ describe('calc and job stand on their own', () => {
 });
 
 describe('no module needs itself', () => {
-  /** What a file imports when it is loaded: not types alone, nor what it fetches later. */
-  function needs(file: string): string[] {
-    const text = readFileSync(root + file, 'utf8').replace(/^(import|export) type [^;]*;/gm, '');
-    const found = text.matchAll(/\bfrom\s*['"]([^'"]+)['"]/g);
-    return [...found].flatMap(([, target]) => resolved({ file, target: target! }) ?? []);
-  }
-
   test('by any way round', () => {
     const done = new Set<string>();
     const rings: string[] = [];
     const follow = (file: string, way: readonly string[]): void => {
       if (way.includes(file)) rings.push([...way.slice(way.indexOf(file)), file].join(' → '));
       if (done.has(file) || way.includes(file)) return;
-      for (const next of needed.get(file) ?? []) follow(next, [...way, file]);
+      for (const { path } of needed.get(file) ?? []) if (path) follow(path, [...way, file]);
       done.add(file);
     };
-    const needed = new Map(filesUnder('src').map((file) => [file, needs(file)]));
+    const needed = new Map(filesUnder('src').map((file) => [file, importsOf(file).filter(({ loads }) => loads)]));
     for (const file of needed.keys()) follow(file, []);
     expect(rings).toEqual([]);
   });
+});
+
+test('the picture of the house in docs is drawn from these imports (npx node src/build/makeHousePicture.mjs)', () => {
+  expect(readFileSync(`${root}docs/house.svg`, 'utf8')).toBe(housePicture());
 });
