@@ -8,6 +8,7 @@ import { rehypeBaseLinks } from './src/build/baseLinks.mjs';
 import { calcModule } from './src/build/calcModule.mjs';
 import { chunkList } from './src/build/chunkList.mjs';
 import { codeSplitting } from './src/build/files.mjs';
+import { headers } from './src/build/headers.mjs';
 import { rehypeNoBreakUnits } from './src/build/noBreakUnits.mjs';
 import { offline } from './src/build/offline.mjs';
 import { searchIndex } from './src/build/searchIndex.mjs';
@@ -51,7 +52,7 @@ export default defineConfig({
     },
   },
   // `offline` lists every built file, so it comes last.
-  integrations: [preact({ compat: false }), mdx(), calcModule(), searchIndex(), offline()],
+  integrations: [preact({ compat: false }), mdx(), calcModule(), searchIndex(), headers(), offline()],
   security: {
     csp: {
       directives: [

@@ -3,8 +3,8 @@ import { readdir, readFile, writeFile } from 'node:fs/promises';
 import { join, relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
-/** For programs outside the site; a person without a signal has no use for it. */
-const notForReaders = /^calc(\.|\/)/;
+/** For programs outside the site and for its host: a person without a signal has no use for them, and a host may not give them. */
+const notForReaders = /^calc(\.|\/)|^_headers$|^\./;
 
 const hash = (data) => createHash('sha256').update(data).digest('base64url').slice(0, 12);
 

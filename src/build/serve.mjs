@@ -23,32 +23,47 @@ const types = {
   '.woff2': 'font/woff2',
 };
 
+/**
+ * What `_headers` says of a path: lines without a margin name paths, `*` for the rest of one, and those under them a header each.
+ * The file itself is for the host.
+ */
+async function rulesIn(dir) {
+  const rules = [];
+  for (const line of (await readFile(join(dir, '_headers'), 'utf8').catch(() => '')).split('\n')) {
+    const header = /^\s+([^:]+):\s*(.*)$/.exec(line);
+    if (header) rules.at(-1)?.headers.push([header[1].toLowerCase(), header[2]]);
+    else if (line !== '') rules.push({ path: line.trim(), headers: [] });
+  }
+  return (path) =>
+    Object.fromEntries(
+      rules
+        .filter((rule) => (rule.path.endsWith('*') ? path.startsWith(rule.path.slice(0, -1)) : path === rule.path))
+        .flatMap(({ headers }) => headers),
+    );
+}
+
 /** The file of an address, `null` where there is none, or a path to go to instead. */
 async function find(dir, base, address) {
   const { pathname, search } = new URL(address, 'http://localhost');
   const path = decodeURIComponent(pathname);
   if (!path.startsWith(base)) return path === '/' || `${path}/` === base ? { goTo: base } : null;
   const file = join(dir, path.slice(base.length));
-  if (file !== dir && !file.startsWith(dir + sep)) return null;
+  if ((file !== dir && !file.startsWith(dir + sep)) || file === join(dir, '_headers')) return null;
   const found = await stat(file).catch(() => null);
   if (!found) return null;
   if (found.isFile()) return { file };
   return path.endsWith('/') ? { file: join(file, 'index.html') } : { goTo: `${pathname}/${search}` };
 }
 
-async function answer(dir, base, request) {
+async function answer(dir, base, rulesOf, request) {
   const found = await find(dir, base, request.url).catch(() => null);
   if (found?.goTo) return { status: 308, headers: { location: found.goTo }, body: '' };
   const kept = found && (await readFile(found.file).catch(() => null));
   const file = kept ? found.file : join(dir, '404.html');
   let body = kept ?? (await readFile(file).catch(() => Buffer.from('Not found')));
   const type = types[extname(file)] ?? 'application/octet-stream';
-  const headers = {
-    'content-type': type,
-    'x-content-type-options': 'nosniff',
-    'referrer-policy': 'no-referrer',
-    'cache-control': file.includes(`${sep}_astro${sep}`) ? 'public, max-age=31536000, immutable' : 'no-cache',
-  };
+  const { pathname } = new URL(request.url, 'http://localhost');
+  const headers = { 'cache-control': 'no-cache', ...rulesOf(pathname), 'content-type': type };
   const accepted = request.headers['accept-encoding'] ?? '';
   const encoding = Object.keys(encodings).find((name) => accepted.includes(name));
   if (encoding && /^text|json|svg|manifest/.test(type)) {
@@ -77,8 +92,9 @@ export async function serve({
   base = '/',
 } = {}) {
   const folder = base.endsWith('/') ? base : `${base}/`;
+  const rulesOf = await rulesIn(dir);
   const server = createServer(async (request, response) => {
-    const { status, headers, body } = await answer(dir, folder, request);
+    const { status, headers, body } = await answer(dir, folder, rulesOf, request);
     response.writeHead(status, headers).end(request.method === 'HEAD' ? undefined : body);
   });
   const taken = await listen(server, port);

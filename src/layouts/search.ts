@@ -116,9 +116,13 @@ function link(url: string, text: string): HTMLAnchorElement {
   return made;
 }
 
-/** An excerpt comes as text with marks in it, made from our own pages. */
+/** An excerpt comes as markup with nothing in it but marks and escaped brackets; it goes into the page as text. */
 function around(excerpt: string): HTMLParagraphElement {
   const said = document.createElement('p');
-  said.innerHTML = excerpt;
+  for (const [index, part] of excerpt.split(/<\/?mark>/).entries()) {
+    const text = part.replaceAll('&lt;', '<').replaceAll('&gt;', '>');
+    if (index % 2 === 0) said.append(text);
+    else said.appendChild(document.createElement('mark')).textContent = text;
+  }
   return said;
 }

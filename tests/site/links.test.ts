@@ -116,8 +116,9 @@ test.each(sites)(
     const worker = textOf(folder, 'sw.js');
     const kept = Object.keys(JSON.parse(/const FILES = (\{.*\});/.exec(worker)?.[1] ?? '{}') as Record<string, string>);
     expect(kept.filter((path) => !files.has(path))).toEqual([]);
-    // All but the worker itself and the package for programs elsewhere.
-    expect([...files].filter((path) => !kept.includes(path) && !/^(sw\.js|calc[./])/.test(path))).toEqual([]);
+    // All but the worker itself, the package for programs elsewhere and what is for the host.
+    const notKept = /^(sw\.js|_headers|calc[./])/;
+    expect([...files].filter((path) => !kept.includes(path) && !notKept.test(path))).toEqual([]);
   },
 );
 

@@ -1,0 +1,50 @@
+import { readFile, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+/**
+ * The policy of the pages once more as a header, where it rules over workers and all other files too and may say who frames a page.
+ * The engine of the search is WebAssembly, which needs a word of its own in its worker.
+ */
+const asHeader = (policy) =>
+  `${policy.replace("script-src 'self'", "script-src 'self' 'wasm-unsafe-eval'").replace(/\s*;\s*/g, '; ')}; frame-ancestors 'none'`;
+
+/** The answers' headers by path, in the plain form that several static hosts read. What is not named is asked for anew each time. */
+function rules(base, policy) {
+  return `${base}*
+  Content-Security-Policy: ${asHeader(policy)}
+  X-Content-Type-Options: nosniff
+  Referrer-Policy: no-referrer
+  Permissions-Policy: camera=(), microphone=(), geolocation=(), payment=(), usb=()
+  Cross-Origin-Opener-Policy: same-origin
+${base}_astro/*
+  Cache-Control: public, max-age=31536000, immutable
+${base}sw.js
+  Cache-Control: no-cache
+`;
+}
+
+/** Writes _headers beside the pages. All of them carry one policy; one that differed would be refused by the header of another. */
+export function headers() {
+  let base = '/';
+  return {
+    name: 'headers',
+    hooks: {
+      'astro:config:done': ({ config }) => {
+        base = config.base.endsWith('/') ? config.base : `${config.base}/`;
+      },
+      'astro:build:done': async ({ dir, pages }) => {
+        const root = fileURLToPath(dir);
+        const policies = new Set();
+        for (const { pathname } of pages) {
+          const file = pathname === '404/' ? '404.html' : join(pathname, 'index.html');
+          const html = await readFile(join(root, file), 'utf8');
+          policies.add(/http-equiv="content-security-policy" content="([^"]*)"/i.exec(html)?.[1]);
+        }
+        const [policy] = policies;
+        if (policies.size !== 1 || !policy) throw new Error(`The pages carry ${policies.size} policies, not one.`);
+        await writeFile(join(root, '_headers'), rules(base, policy));
+      },
+    },
+  };
+}
