@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { expect, inject, test } from 'vitest';
 import { readJobFile } from '../../src/job/jobFile.ts';
-import { bar, fill, go, openAll, phone, readings, ready, sheet, stored, useSite } from './support.ts';
+import { bar, fill, go, keptText, openAll, phone, readings, ready, sheet, stored, useSite } from './support.ts';
 
 const { blank, open } = useSite();
 
@@ -173,6 +173,72 @@ test('on a device without room the sheet works, and says that figures last until
   const file = readJobFile(await readFile(path, 'utf8'));
   expect(file.ok && file.jobs[0]?.entered['entering.dryBulb']?.text).toBe(readings['entering.dryBulb']);
 });
+
+/** Ways in which a write goes wrong that had been going right, switched on and off from outside. */
+const lateFaults: readonly (readonly [string, string, () => void])[] = [
+  [
+    'runs out of room',
+    'out of room',
+    () => {
+      const { put } = IDBObjectStore.prototype;
+      IDBObjectStore.prototype.put = function full(...given) {
+        if (!('broken' in globalThis)) return put.apply(this, given);
+        throw new DOMException('full', 'QuotaExceededError');
+      };
+    },
+  ],
+  [
+    'gives up between the two writes of a transaction',
+    'Your figures last until you close this page',
+    () => {
+      const { put } = IDBObjectStore.prototype;
+      IDBObjectStore.prototype.put = function halfDone(...given) {
+        const request = put.apply(this, given);
+        if ('broken' in globalThis && this.name === 'jobs') this.transaction.abort();
+        return request;
+      };
+    },
+  ],
+  [
+    'finds no room when it comes to the end of a transaction',
+    'out of room',
+    () => {
+      const { put } = IDBObjectStore.prototype;
+      IDBObjectStore.prototype.put = function noRoomAtEnd(...given) {
+        const request = put.apply(this, given);
+        if (!('broken' in globalThis) || this.name !== 'state') return request;
+        const { transaction } = this;
+        Object.defineProperty(transaction, 'error', { value: new DOMException('full', 'QuotaExceededError') });
+        request.addEventListener('success', () => transaction.abort());
+        return request;
+      };
+    },
+  ],
+];
+
+test.each(lateFaults)(
+  'a store that %s leaves what was kept, says so, and keeps the next figure when it can',
+  async (_, said, fault) => {
+    const { page } = await blank(phone);
+    await page.addInitScript(fault);
+    await page.goto(inject('url') + sheet);
+    await ready(page);
+    await fill(page, { 'entering.dryBulb': '75' });
+    await keptText(page, '75');
+    await page.evaluate(() => Object.assign(globalThis, { broken: true }));
+    await fill(page, { 'entering.dryBulb': '76.1', 'entering.relativeHumidity': '51.3' });
+    await expect.poll(() => notices(page)).toContain(said);
+    expect(await page.locator('.job-line').innerText()).toContain('Not saved');
+    // All of a write or nothing: what was kept stands as it was.
+    const { jobs } = await stored(page);
+    expect(JSON.stringify(jobs)).toContain('"75"');
+    expect(JSON.stringify(jobs)).not.toContain('51.3');
+    await page.evaluate(() => Reflect.deleteProperty(globalThis, 'broken'));
+    await fill(page, { 'leaving.dryBulb': '56.4' });
+    await saved(page);
+    for (const text of ['76.1', '51.3', '56.4']) await keptText(page, text);
+  },
+);
 
 test('while a page of an older version holds the store, the sheet works and says what to close', async () => {
   const holder = await open('reference/');

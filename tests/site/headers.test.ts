@@ -1,6 +1,7 @@
 /** What the host is asked to send with each file: one policy for all, and how long a copy may be kept. */
+import { createHash } from 'node:crypto';
 import { expect, inject, test } from 'vitest';
-import { attributes, filesUnder, pagesUnder, textOf } from './builtSite.ts';
+import { attributes, filesUnder, inlineScripts, pagesUnder, textOf } from './builtSite.ts';
 
 const dist = inject('dist');
 const at = (path: string) => fetch(inject('url') + path);
@@ -13,18 +14,23 @@ function directives(policy: string): Record<string, readonly string[]> {
 
 const policyOf = async (path: string) => directives((await at(path)).headers.get('content-security-policy') ?? '');
 const inPages = pagesUnder(dist).map((path) => {
-  const tag = /<meta http-equiv="content-security-policy"[^>]*>/i.exec(textOf(dist, path))?.[0] ?? '';
-  return directives(attributes(tag, 'meta', 'content')[0] ?? '');
+  const html = textOf(dist, path);
+  const tag = /<meta http-equiv="content-security-policy"[^>]*>/i.exec(html)?.[0] ?? '';
+  const hashes = inlineScripts(html).map((code) => `'sha256-${createHash('sha256').update(code).digest('base64')}'`);
+  return { policy: directives(attributes(tag, 'meta', 'content')[0] ?? ''), hashes };
 });
 
 test('the header has the policy of every page, a word for the engine of the search, and lets nobody frame a page', async () => {
   const { 'frame-ancestors': frames, 'script-src': scripts, ...rest } = await policyOf('');
   expect(frames).toEqual(["'none'"]);
-  for (const policy of inPages) {
-    const { 'script-src': inPage, ...others } = policy;
+  const wanted = new Set(["'wasm-unsafe-eval'"]);
+  for (const { policy, hashes } of inPages) {
+    const { 'script-src': inPage = [], ...others } = policy;
     expect(rest).toEqual(others);
-    expect(scripts).toEqual([...(inPage ?? []), "'wasm-unsafe-eval'"].sort());
+    for (const word of [...inPage, ...hashes]) wanted.add(word);
   }
+  // What a page runs before its own policy begins, too, and nothing else.
+  expect(scripts).toEqual([...wanted].sort());
   for (const name of ['default-src', 'object-src', 'base-uri', 'form-action'])
     expect(rest[name], name).toEqual(["'none'"]);
   expect(JSON.stringify([scripts, rest])).not.toMatch(/unsafe-(inline|eval|hashes)|https?:|\*/);
