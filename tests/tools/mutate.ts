@@ -30,10 +30,10 @@ const groups: readonly (readonly [name: string, patterns: readonly string[]])[] 
   ? [['chosen', process.argv.slice(2)]]
   : [
       ['airflow', ['airflow/*.ts']],
-      ['confidence', ['confidence/*.ts']],
       ['package, a to d', ['[a-d]*.ts']],
       ['package, e to m', ['[e-m]*.ts']],
       ['package, n to z', ['[n-z]*.ts']],
+      ['confidence', ['confidence/*.ts']],
     ];
 
 const share = ([noticed, all]: Score) => `${((100 * noticed) / all).toFixed(1).padStart(5)} %  ${noticed} of ${all}`;

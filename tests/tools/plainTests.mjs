@@ -8,8 +8,15 @@ export { expect } from 'vitest';
 export const tests = [];
 
 const groups = [];
-const nameOf = (title, row) =>
-  `${[...groups, title].join(' > ')}${row === undefined ? '' : ` (${row + 1})`}`.slice(0, 200);
+const nameOf = (title) => [...groups, title].join(' > ').slice(0, 200);
+/** A title with what its row puts in: `$key`, `%s` and the like. */
+function filled(title, row, index) {
+  const list = Array.isArray(row) ? [...row] : [row];
+  const text = title
+    .replace(/\$(\w+)/g, (_, key) => String(row?.[key]))
+    .replace(/%[sijdfo]/g, () => String(list.shift()));
+  return `${text} (${index + 1})`;
+}
 const bodyOf = (rest) => rest.find((one) => typeof one === 'function');
 const spread = (body, row) => (Array.isArray(row) ? () => body(...row) : () => body(row));
 
@@ -20,7 +27,7 @@ test.each =
   (rows) =>
   (title, ...rest) => {
     for (const [index, row] of [...rows].entries())
-      tests.push({ name: nameOf(title, index), body: spread(bodyOf(rest), row) });
+      tests.push({ name: nameOf(filled(title, row, index)), body: spread(bodyOf(rest), row) });
   };
 
 export function describe(title, body) {
@@ -29,5 +36,5 @@ export function describe(title, body) {
   groups.pop();
 }
 describe.each = (rows) => (title, body) => {
-  for (const [index, row] of [...rows].entries()) describe(`${title} (${index + 1})`, spread(body, row));
+  for (const [index, row] of [...rows].entries()) describe(filled(title, row, index), spread(body, row));
 };

@@ -16,6 +16,7 @@ export default {
   mutator: { excludedMutations: ['StringLiteral', 'ObjectLiteral'] },
   concurrency: 1,
   timeoutMS: 2_500,
+  dryRunTimeoutMinutes: 15,
   disableTypeChecks: false,
   reporters: ['json', 'progress-append-only'],
   jsonReporter: { fileName: process.env.MUTANT_REPORT },
