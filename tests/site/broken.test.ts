@@ -223,6 +223,7 @@ test.each(lateFaults)(
     await page.addInitScript(fault);
     await page.goto(inject('url') + sheet);
     await ready(page);
+    await openAll(page);
     await fill(page, { 'entering.dryBulb': '75' });
     await keptText(page, '75');
     await page.evaluate(() => Object.assign(globalThis, { broken: true }));

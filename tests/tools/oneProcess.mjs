@@ -22,8 +22,8 @@ const standIn = new URL('plainTests.mjs', import.meta.url).href;
 
 const textOf = (url) => readFileSync(fileURLToPath(url.replace('?raw', '')), 'utf8');
 
-/** Files that read the source, which is rewritten here, or try one thing in hundreds of tests that others try in ten. */
-const leftOut = ['tests/calc/layers.test.ts', 'tests/calc/psychrolib.test.ts'];
+/** Files that read the source, which is rewritten here, or start another Node, or try one thing in hundreds of tests that others try in ten. */
+const leftOut = ['tests/calc/layers.test.ts', 'tests/calc/examples.test.ts', 'tests/calc/psychrolib.test.ts'];
 /** Tests that draw hundreds of thousands of times: counting who passes where would take them minutes. */
 const tooLong = /true ratio is on the line|Monte Carlo|outside figures: uncertainty.*(low|high) end/;
 
