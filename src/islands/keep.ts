@@ -21,7 +21,7 @@ let writing = false;
 
 /**
  * Writes edits at once: a page that is closed or a battery that dies loses the key that is being written at most. What comes
- * while a write is under way is gathered for the next one.
+ * while a write is under way is gathered for the next one, and what was refused goes again with it.
  */
 export function keep(job: Job, edits: readonly Edit[]): void {
   const last = waiting.at(-1);
@@ -32,12 +32,23 @@ export function keep(job: Job, edits: readonly Edit[]): void {
 
 async function write(): Promise<void> {
   writing = true;
+  const refused: Waiting[] = [];
   for (let next = waiting[0]; next; next = waiting[0]) {
     waiting = waiting.slice(1);
     // Where nothing is stored under this name yet, the job as it stands is: the edits are in it, and applying them twice changes nothing.
-    noteResult(await save(next), next.job);
+    const result = await save(next);
+    if (!result.saved) holdBack(next, refused);
+    noteResult(result, next.job);
   }
+  waiting = refused;
   writing = false;
+}
+
+/** Puts refused edits before later ones of their job, or by until there are any. */
+function holdBack(held: Waiting, refused: Waiting[]): void {
+  const later = waiting.find(({ job }) => job.id === held.job.id);
+  if (!later) refused.push(held);
+  waiting = waiting.map((one) => (one === later ? { job: one.job, edits: [...held.edits, ...one.edits] } : one));
 }
 
 async function save({ job, edits }: Waiting): Promise<Saved> {
