@@ -6,6 +6,7 @@ import { drawn, lines } from '../../src/islands/moistAir/lesson/drawn.ts';
 import { airOfFigure, ask, frame, guess, question, shown } from '../../src/islands/moistAir/lesson/model.ts';
 import { large, width } from '../../src/islands/moistAir/view.ts';
 import { lesson } from '../../src/words/en/moistAirLesson.ts';
+import { predict } from '../../src/words/en/predict.ts';
 
 const widths = [288, 358, 788, 960] as const;
 const cases = widths.flatMap((px) => [1, 2, 3, 4, 5, 6, 7, 8].map((seed) => [seed, px] as const));
@@ -39,7 +40,7 @@ test.each([
   width.value = px;
   ask(seed);
   guess.value = airOfFigure(question.value, figure);
-  expect(drawn.value.words.map(({ text }) => text)).not.toContain(lesson.guessName);
+  expect(drawn.value.words.map(({ text }) => text)).not.toContain(predict.guessName);
   shown.value = true;
-  expect(drawn.value.words.map(({ text }) => text)).toContain(lesson.guessName);
+  expect(drawn.value.words.map(({ text }) => text)).toContain(predict.guessName);
 });

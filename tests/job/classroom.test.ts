@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { exercisesOf } from '../../src/job/classroom/exercises.ts';
 import { exerciseKinds } from '../../src/job/classroom/types.ts';
-import { figures, grids, kinds } from '../../src/words/en/exercises.ts';
+import { grids } from '../../src/words/en/exerciseGrids.ts';
+import { figures, kinds } from '../../src/words/en/exercises.ts';
 
 const set = fc.integer({ min: 1, max: 9999 });
 

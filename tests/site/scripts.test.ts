@@ -46,6 +46,13 @@ const lists = [
   'classroom/spoilt/answers/index.html',
 ];
 const mostOfList = 30_000;
+/** Lessons: a question that asks first, before its answer or another question is asked for; then the part that makes them. */
+const lessons = pagesUnder(inject('dist')).filter((path) =>
+  /^classroom\/(?!exercises|spoilt\/|traverse)[^/]+\/index\.html$/.test(path),
+);
+/** Of these 22 000 are what any page with an island has. */
+const mostOfLesson = 33_500;
+const mostOfAnswers = 20_000;
 /** The search, before its engine and its index, which come with the first letter. */
 const searching = ['search/index.html'];
 const mostOfSearch = 2_600;
@@ -178,6 +185,26 @@ test.each(lists)('%s brings at most 30 000 bytes of script', (path) => {
   expect(bytes).toBeLessThanOrEqual(mostOfList);
 });
 
+test.each(lessons)(
+  '%s brings at most 33 500 bytes of script once its question is seen, and 20 000 for an answer',
+  (path) => {
+    const html = textOf(dist, path);
+    const loads = loadedBy(html);
+    const bytes = total(loads) + inlineWeight(html);
+    // Beside them there are the parts that any page with an island may ask for.
+    const isOfLessons = (part: string) => (chunks[part] ?? []).some((one) => /\/(lessons|predict)\//.test(one));
+    const late = [...lateParts(loads)]
+      .filter(([part]) => isOfLessons(part))
+      .map(([part, there]) => total(closure(dist, [part], there)));
+    console.log(`  ${path}: ${bytes} bytes of script, and late ${late.join(', ')}`);
+    if (path === lessons[0]) for (const file of loads) console.log(`    ${file} ${weigh(file)}: ${contents(file)}`);
+    expect(attributes(html, 'astro-island', 'client')).toEqual(['visible']);
+    expect(bytes).toBeLessThanOrEqual(mostOfLesson);
+    expect(late.length).toBeGreaterThan(5);
+    for (const more of late) expect(more).toBeLessThanOrEqual(mostOfAnswers);
+  },
+);
+
 test.each(searching)('%s has at most 2 600 bytes of script, and its engine at most 110 000', (path) => {
   const html = textOf(dist, path);
   const bytes = total(loadedBy(html)) + inlineWeight(html);
@@ -189,16 +216,17 @@ test.each(searching)('%s has at most 2 600 bytes of script, and its engine at mo
   expect(total(engine)).toBeLessThanOrEqual(mostOfEngine);
 });
 
-test.each(pagesUnder(dist).filter((path) => ![...worksheets, ...livePictures, ...lists, ...searching].includes(path)))(
-  '%s has at most 1 500 bytes of script, and no island',
-  (path) => {
-    const html = textOf(dist, path);
-    const bytes = total(loadedBy(html)) + inlineWeight(html);
-    console.log(`  ${path}: ${bytes} bytes of script`);
-    expect(html).not.toContain('<astro-island');
-    expect(bytes).toBeLessThanOrEqual(1_500);
-  },
-);
+test.each(
+  pagesUnder(dist).filter(
+    (path) => ![...worksheets, ...livePictures, ...lists, ...lessons, ...searching].includes(path),
+  ),
+)('%s has at most 1 500 bytes of script, and no island', (path) => {
+  const html = textOf(dist, path);
+  const bytes = total(loadedBy(html)) + inlineWeight(html);
+  console.log(`  ${path}: ${bytes} bytes of script`);
+  expect(html).not.toContain('<astro-island');
+  expect(bytes).toBeLessThanOrEqual(1_500);
+});
 
 test('every built script is reached from a page: nothing slips past these sums', () => {
   const reached = pagesUnder(dist).flatMap((path) => {

@@ -1,8 +1,8 @@
 import type { ComponentChildren } from 'preact';
-import type { Exercise, Figure, Grid } from '~/job/classroom/types.ts';
-import { ScrollRegion } from '~/parts/ScrollRegion.tsx';
+import type { Exercise, Figure } from '~/job/classroom/types.ts';
 import * as words from '~/words/en/exercises.ts';
-import { figureText, gridText, headText } from './said.ts';
+import { GridTable } from './GridTable.tsx';
+import { figureText } from './said.ts';
 
 interface Props {
   readonly exercises: readonly Exercise[];
@@ -50,38 +50,5 @@ function Figures({ name, of, isBlank = false }: { name: string; of: readonly Fig
         ))}
       </tbody>
     </table>
-  );
-}
-
-function GridTable({ grid }: { grid: Grid }) {
-  const { name, corner } = words.grids[grid.name];
-  return (
-    <ScrollRegion label={name}>
-      <table class="ledger whole-words">
-        <caption>{name}</caption>
-        <thead>
-          <tr>
-            <th scope="col">{corner}</th>
-            {grid.columns.map((column) => (
-              <th key={column} scope="col" class="number">
-                {headText(grid, column)}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {grid.rows.map(({ head, cells }) => (
-            <tr key={head}>
-              <th scope="row">{headText(grid, head)}</th>
-              {cells.map((cell, place) => (
-                <td key={place} class="number">
-                  {gridText(grid, cell)}
-                </td>
-              ))}
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </ScrollRegion>
   );
 }

@@ -6,7 +6,8 @@ import * as words from '~/words/en/spoilt.ts';
 import { percent } from '../show.ts';
 import { makeSpoilt } from './make.ts';
 import { SetBar } from './SetBar.tsx';
-import { factText, SpoiltSheet } from './SpoiltSheet.tsx';
+import { SpoiltSheet } from './SpoiltSheet.tsx';
+import { factText } from './said.ts';
 import { useSet } from './useSet.ts';
 
 function Solved({ test }: { test: SpoiltTest }) {

@@ -108,6 +108,9 @@ const plants: Readonly<Record<Mistake, Plant>> = {
   },
 };
 
+/** Which facts give a mistake away. */
+export const giveawaysOf = (mistake: Mistake): readonly FactName[] => plants[mistake].giveaways;
+
 /** What the notes come to, with the pressure, the probe, the airflow and the row that they name. */
 function work(house: House, notes: Notes) {
   const air = (of: Pick<MoistAir, 'dryBulb' | 'relativeHumidity'>) =>

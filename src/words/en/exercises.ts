@@ -86,11 +86,6 @@ export const figures: Readonly<Record<FigureName, string>> = {
   high: 'High end of the range',
 };
 
-export const grids = {
-  rating: { name: 'Corner of the rating table', corner: 'Wet bulb' },
-  velocities: { name: 'Velocities', corner: 'Point' },
-} as const;
-
 export const verdicts = {
   meets: 'It meets the line: the whole range is at the line or past it.',
   short: 'It is short of the line: the whole range is below it.',

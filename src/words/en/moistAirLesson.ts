@@ -1,7 +1,6 @@
 /** Words of the questions at the air chart. Nothing here may give an answer away before “Show”. */
 export const lesson = {
   leave: 'Back to my points',
-  number: (seed: number) => `Question ${seed}`,
   air: (dryBulb: string, humidity: string) => `${dryBulb} and ${humidity}`,
   ask: {
     wetBulb: (air: string) => `This air is at ${air}. What is its wet bulb?`,
@@ -17,14 +16,6 @@ export const lesson = {
     place: 'Tap the chart where you think it is, or type it.',
   },
   guess: { dryBulb: 'Your temperature', relativeHumidity: 'Your humidity', wetBulb: 'Your wet bulb' },
-  guessName: 'Your guess',
-  answerName: 'The answer',
-  show: 'Show',
-  needGuess: 'Say something first, or have it shown without a guess.',
-  without: 'Show me without guessing',
-  another: 'Another one',
-  large: 'Show large',
-  normal: 'Show at its usual size',
   givenNames: {
     wetBulb: ['This air'],
     heating: ['Before'],
@@ -32,8 +23,6 @@ export const lesson = {
     lessAir: ['Return air', 'Supply air before'],
   },
   resultNames: { wetBulb: 'Its wet bulb', heating: 'After', mixing: 'Mixed air', lessAir: 'Supply air now' },
-  itIs: (answer: string) => `It is ${answer}.`,
-  youSaid: (guess: string, answer: string) => `You said ${guess}. It is ${answer}.`,
   why: {
     wetBulb:
       'A wet thermometer gives off heat until it is as cold as this air can make it: follow the wet-bulb line up to saturation.',
@@ -44,14 +33,4 @@ export const lesson = {
     lessAir:
       'Slower air stays longer on the cold surface: it leaves colder and drier. The coil does a little less work in all (bypass factor with the flow as in EnergyPlus, capacity by a published flow curve).',
   },
-} as const;
-
-/** Counting hands, for the teacher. */
-export const handWords = {
-  fold: 'Count hands',
-  say: 'Say aloud what A, B and C stand for, then count. The counts are kept nowhere.',
-  letters: ['A', 'B', 'C'],
-  counter: (letter: string) => `Hands for ${letter}`,
-  less: (letter: string) => `One hand fewer for ${letter}`,
-  more: (letter: string) => `One hand more for ${letter}`,
 } as const;

@@ -7,8 +7,10 @@ import type { QuantityKey } from '~/job/types.ts';
 import { fromSi } from '~/job/units.ts';
 import { Check } from '~/parts/Echo.tsx';
 import { lesson } from '~/words/en/moistAirLesson.ts';
+import { predict } from '~/words/en/predict.ts';
 import { CellField } from '../../CellField.tsx';
 import { shownUnit } from '../../fields.ts';
+import { ShowKeys } from '../../predict/ShowKeys.tsx';
 import { pressure } from '../points.ts';
 import { airOfFigure, guess, shown, texts } from './model.ts';
 import { figureOf, type Question } from './questions.ts';
@@ -46,22 +48,13 @@ export function Guess({ of }: { of: Question }) {
           />
         ))}
       </div>
-      {missing && <Check>{lesson.needGuess}</Check>}
-      <div class="lesson-keys">
-        <button type="submit" class="action">
-          {lesson.show}
-        </button>
-        <button
-          type="button"
-          class="plain-button"
-          onClick={() => {
-            guess.value = null;
-            shown.value = true;
-          }}
-        >
-          {lesson.without}
-        </button>
-      </div>
+      {missing && <Check>{predict.needGuess}</Check>}
+      <ShowKeys
+        onWithout={() => {
+          guess.value = null;
+          shown.value = true;
+        }}
+      />
     </form>
   );
 }

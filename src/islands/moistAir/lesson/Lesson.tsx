@@ -1,12 +1,15 @@
 import { useEffect } from 'preact/hooks';
 import { lesson } from '~/words/en/moistAirLesson.ts';
+import { predict } from '~/words/en/predict.ts';
+import { Hands } from '../../predict/Hands.tsx';
+import { LessonTools } from '../../predict/LessonTools.tsx';
+import { leaveFullScreen, useLarge } from '../../predict/large.ts';
 import { percent, temperature } from '../../show.ts';
 import { spokenAir } from '../said.ts';
 import { inClass, large } from '../view.ts';
 import { Guess } from './Guess.tsx';
-import { Hands } from './Hands.tsx';
 import { LessonChart } from './LessonChart.tsx';
-import { answerAir, ask, guess, question, seed, shown } from './model.ts';
+import { answerAir, ask, guess, hands, question, seed, shown } from './model.ts';
 import { figureOf, type Question } from './questions.ts';
 
 /** Predict first: the question, the ordinary control to answer with, and after "Show" guess and result together. */
@@ -17,41 +20,40 @@ export function Lesson() {
       large.value = false;
     };
   }, []);
-  useEffect(() => {
-    document.documentElement.toggleAttribute('data-large', large.value);
-  }, [large.value]);
+  useLarge(large.value, () => {
+    large.value = false;
+  });
   const now = question.value;
   return (
     <div class="lesson">
       <section class="lesson-ask" aria-labelledby="lesson-ask">
-        <p class="label quiet">{lesson.number(seed.value)}</p>
+        <p class="label quiet">{predict.number(seed.value)}</p>
         <h2 id="lesson-ask">{asked(now)}</h2>
         {shown.value ? <Result of={now} /> : <Guess of={now} />}
-        <Hands />
-        <div class="tools">
-          <button type="button" class="plain-button" onClick={() => ask(seed.value + 1)}>
-            {lesson.another}
-          </button>
-          <button
-            type="button"
-            class="plain-button"
-            aria-pressed={large.value ? 'true' : 'false'}
-            onClick={() => {
-              large.value = !large.value;
-            }}
-          >
-            {large.value ? lesson.normal : lesson.large}
-          </button>
+        <Hands
+          counts={hands.value}
+          onCount={(counts) => {
+            hands.value = counts;
+          }}
+        />
+        <LessonTools
+          isLarge={large.value}
+          onLarge={(isLarge) => {
+            large.value = isLarge;
+          }}
+          onAnother={() => ask(seed.value + 1)}
+        >
           <button
             type="button"
             class="plain-button"
             onClick={() => {
+              leaveFullScreen();
               inClass.value = null;
             }}
           >
             {lesson.leave}
           </button>
-        </div>
+        </LessonTools>
       </section>
       <LessonChart />
     </div>
@@ -78,7 +80,7 @@ function Result({ of }: { of: Question }) {
   return (
     <div class="lesson-result" role="status">
       <p>
-        <b>{said ? lesson.youSaid(inWords(of, said), answer) : lesson.itIs(answer)}</b>
+        <b>{said ? predict.youSaid(inWords(of, said), answer) : predict.itIs(answer)}</b>
       </p>
       <p>{lesson.why[of.kind]}</p>
     </div>

@@ -4,6 +4,7 @@ import { MoistAirGround } from '~/charts/moistAir/MoistAirGround.tsx';
 import { Shapes } from '~/charts/Shapes.tsx';
 import { airChart } from '~/words/en/moistAir.ts';
 import { lesson } from '~/words/en/moistAirLesson.ts';
+import { predict } from '~/words/en/predict.ts';
 import { Aim } from '../Aim.tsx';
 import { Paper } from '../Paper.tsx';
 import { airOfSpot } from '../points.ts';
@@ -39,7 +40,7 @@ export function LessonChart() {
                 frame={paper}
                 svg={svg}
                 air={guess.value ?? now.given[0]!}
-                name={lesson.guessName}
+                name={predict.guessName}
                 said={guess.value ? spokenAir(guess.value, 'relativeHumidity') : lesson.say.place}
                 away={guess.value === null}
                 onMove={put}

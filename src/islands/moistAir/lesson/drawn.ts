@@ -10,6 +10,7 @@ import { pointNames } from '~/charts/moistAir/pointNames.ts';
 import { placeOf } from '~/charts/moistAir/process.ts';
 import { type Drawing, type Pen, type Point, pathOf, type Stroke } from '~/charts/shapes.ts';
 import { lesson } from '~/words/en/moistAirLesson.ts';
+import { predict } from '~/words/en/predict.ts';
 import { families } from '../view.ts';
 import { answerAir, frame, guess, question, shown } from './model.ts';
 import type { Question } from './questions.ts';
@@ -70,7 +71,7 @@ function pointsOf(of: Question): Placed[] {
   );
   if (!shown.value) return given;
   const answer: Placed = { air: answerAir(of), name: lesson.resultNames[of.kind], mark: 'state' };
-  const said: Placed[] = guess.value ? [{ air: guess.value, name: lesson.guessName, mark: 'coil' }] : [];
+  const said: Placed[] = guess.value ? [{ air: guess.value, name: predict.guessName, mark: 'coil' }] : [];
   return [...given, answer, ...said];
 }
 

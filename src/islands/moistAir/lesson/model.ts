@@ -5,6 +5,7 @@ import { moistAir } from '~/calc/moistAir.ts';
 import type { MoistAir } from '~/calc/types.ts';
 import { chartFrame } from '~/charts/moistAir/frame.ts';
 import { system } from '../../jobStore.ts';
+import { noHands } from '../../predict/Hands.tsx';
 import { pressure } from '../points.ts';
 import { large, width } from '../view.ts';
 import { figureOf, type Question, questionOf } from './questions.ts';
@@ -17,8 +18,6 @@ export const texts = signal<Readonly<Partial<Record<'dryBulb' | 'relativeHumidit
 /** The guess as air on the chart; `null` until there is one that can be. */
 export const guess = signal<MoistAir | null>(null);
 
-/** Hands counted for A, B and C. */
-const noHands: readonly number[] = [0, 0, 0];
 export const hands = signal(noHands);
 
 export const question = computed((): Question => questionOf(seed.value, system.value, pressure.value));
