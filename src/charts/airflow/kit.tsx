@@ -9,9 +9,16 @@ export const paper = { width: 344, height: 150 } as const;
 export const duct = { top: 54, bottom: 98, middle: 76 } as const;
 export const cabinet = { left: 86, right: 240, top: 42, bottom: 110 } as const;
 
-export function Sheet({ name, children }: { name: string; children: ComponentChildren }) {
+interface SheetProps {
+  readonly name: string;
+  /** More than the system needs, where something stands under it. */
+  readonly height?: number;
+  readonly children: ComponentChildren;
+}
+
+export function Sheet({ name, height = paper.height, children }: SheetProps) {
   return (
-    <svg class="drawing" width="100%" viewBox={`0 0 ${paper.width} ${paper.height}`} role="img" aria-label={name}>
+    <svg class="drawing" width="100%" viewBox={`0 0 ${paper.width} ${height}`} role="img" aria-label={name}>
       {children}
     </svg>
   );
