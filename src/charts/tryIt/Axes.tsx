@@ -34,14 +34,18 @@ export function Axes({ x, y, width }: { readonly x: AxisOf; readonly y: AxisOf; 
   const scales = scalesOf(x, y, width);
   return (
     <>
-      {ticksOf(x).map(({ at, text }) => (
-        <g key={at}>
-          <path class="line-grid-fine" d={`M${px(scales.x(at))} ${top}V${bottom}`} />
-          <text class="middle" x={px(scales.x(at))} y={bottom + 18}>
-            {text}
-          </text>
-        </g>
-      ))}
+      {ticksOf(x).map(({ at, text }) => {
+        // A figure at the edge of the paper ends there.
+        const isLast = scales.right - scales.x(at) < rightMargin;
+        return (
+          <g key={at}>
+            <path class="line-grid-fine" d={`M${px(scales.x(at))} ${top}V${bottom}`} />
+            <text class={isLast ? 'end' : 'middle'} x={isLast ? width : px(scales.x(at))} y={bottom + 18}>
+              {text}
+            </text>
+          </g>
+        );
+      })}
       {ticksOf(y).map(({ at, text }) => (
         <g key={at}>
           <path class="line-grid-fine" d={`M${left} ${px(scales.y(at))}H${scales.right}`} />

@@ -9,6 +9,8 @@ export interface CellPictureProps {
     /** Heads: the cooler and the warmer column, the lower and the higher row. */
     readonly columns: readonly [string, string];
     readonly rows: readonly [string, string];
+    /** What the rows are. */
+    readonly row: string;
     /** Printed figures, column by column, the lower row first. */
     readonly figures: readonly [readonly [string, string], readonly [string, string]];
     /** Read along the wet bulb in either column, and between the two. */
@@ -36,6 +38,9 @@ export function CellPicture({ across, up, width, words }: CellPictureProps) {
           {words.columns[column]}
         </text>
       ))}
+      <text class="quiet" x="0" y="16">
+        {words.row}
+      </text>
       {words.rows.map((row, i) => (
         <text key={row} class="quiet" x="0" y={i === 0 ? bottom + 5 : top + 5}>
           {row}

@@ -25,7 +25,7 @@ export function StaticsPicture(props: StaticsPictureProps) {
   const { blower, supply, returned, flow, supplyOnly, width, words } = props;
   const [least, most] = [blower.at(-1)?.[1] ?? 0, blower[0]?.[1] ?? 1];
   const x: AxisOf = { domain: [0, blower.at(-1)?.[0] ?? 1], name: words.pressure, ticks: width > 500 ? 8 : 5 };
-  const y: AxisOf = { domain: [least * 0.7, most * 1.08], name: words.flow, ticks: 4 };
+  const y: AxisOf = { domain: [least * 0.7, most * 1.08], name: words.flow, ticks: 6 };
   const scales = scalesOf(x, y, width);
   const [nought, middle, end] = [0, supply, supply + returned].map(scales.x) as [number, number, number];
   const sides = plot.bottom - 16;

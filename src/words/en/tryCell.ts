@@ -5,7 +5,7 @@ export const tryCell = {
   outdoors: 'Outdoors',
   wetBulb: 'Wet bulb of the return air',
   column: (temperature: string) => `outdoors ${temperature}`,
-  row: (temperature: string) => `wet bulb ${temperature}`,
+  row: 'wet bulb',
   table: 'Read step by step',
   rows: {
     along: (column: string) => `Along the wet bulb, ${column}`,

@@ -19,7 +19,7 @@ export function BlowerHeat({ figures, around }: Props) {
     row: [gross, net, rise],
     control,
   } = useAhead(figures);
-  const watts = joined(inUnitOf(power, 'watt'));
+  const watts = joined(inUnitOf(power, 'watt', 0));
   const share = (gross - net) / gross;
   const said = words.said(watts, capacityText(power), `${formatNumber(100 * share, 1)}\u00a0%`, temperatureStep(rise));
   return (
@@ -27,18 +27,20 @@ export function BlowerHeat({ figures, around }: Props) {
       id="blower"
       controls={[control(0, words.power, watts)]}
       draw={() => (
-        <BlowerPicture
-          heat={share}
-          words={{
-            returned: temperature(around.entering),
-            behindCoil: temperature(around.behindCoil),
-            behindBlower: temperature(around.behindCoil + rise),
-            gross: words.gross(capacityText(gross)),
-            net: words.net(capacityText(net)),
-            heat: words.heat(watts),
-            summary: said,
-          }}
-        />
+        <div class="try-small">
+          <BlowerPicture
+            heat={share}
+            words={{
+              returned: temperature(around.entering),
+              behindCoil: temperature(around.behindCoil),
+              behindBlower: temperature(around.behindCoil + rise),
+              gross: words.gross(capacityText(gross)),
+              net: words.net(capacityText(net)),
+              heat: words.heat(watts),
+              summary: said,
+            }}
+          />
+        </div>
       )}
       said={said}
       table={words.table}

@@ -49,7 +49,8 @@ export function Cell({ figures, corners }: Props) {
           width={width}
           words={{
             columns: heads,
-            rows: rows.map((at) => words.row(temperature(at))) as [string, string],
+            rows: rows.map(temperature) as [string, string],
+            row: words.row,
             figures: corners.map((column) => column.map(number)) as [[string, string], [string, string]],
             cool: number(cool),
             hot: number(hot),

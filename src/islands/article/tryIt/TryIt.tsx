@@ -57,7 +57,7 @@ function Turn({ id, name, dial, place, text, tick, onPlace }: Control & { readon
   return (
     <div class="try-slide">
       <label for={id}>{name}</label>
-      <output for={id}>{text}</output>
+      <span aria-hidden="true">{text}</span>
       <input
         id={id}
         class="slide"

@@ -25,12 +25,13 @@ export function WetAir({ figures }: { readonly figures: Ahead<Row> }) {
   const [realTotal, realSensible] = rowAt(figures, right);
   const off = total / realTotal - 1;
   const drying = (total - sensible) / (realTotal - realSensible) - 1;
+  const dryingText = total < sensible ? words.impossible : offText(drying);
   const isRight = Math.abs(drying) < 0.005;
   const said = isRight
     ? words.nothing
     : Math.abs(off) < 0.005
-      ? words.near(offText(drying))
-      : words.said(offText(off), offText(drying));
+      ? words.near(dryingText)
+      : words.said(offText(off), dryingText);
   return (
     <TryIt
       id="wet-air"
