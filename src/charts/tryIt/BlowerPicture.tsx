@@ -46,11 +46,11 @@ export function BlowerPicture({ heat, words }: BlowerPictureProps) {
         {words.gross}
       </text>
       <rect class="outline" x="1" y="157" width={px(gross - 1)} height="20" />
-      <text x="1" y="204">
+      <path class="line-scale" d={`M${gross} 177V252M${net} 231V252`} />
+      <text class="clear" x="1" y="204">
         {words.net}
       </text>
       <rect class="outline" x="1" y="211" width={px(net - 1)} height="20" />
-      <path class="line-scale" d={`M${gross} 177V252M${net} 231V252`} />
       <path class="line-dimension" d={`M${net} 246H${gross}`} />
       <path class="line-end" d={oblique(net, 246) + oblique(gross, 246)} />
       <text class="end" x={gross} y="272">

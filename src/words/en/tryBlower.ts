@@ -1,7 +1,7 @@
 /** The picture of the blower's heat. */
 export const tryBlower = {
   caption:
-    'Invented: 1,200 cfm (566 L/s), the coil always at the same work. A filled circle is the return probe, open squares are two places for the supply probe.',
+    'Invented: 1,200\u00a0cfm (566\u00a0L/s), the coil always at the same work. A filled circle is the return probe, open squares are two places for the supply probe.',
   power: 'The blower draws',
   gross: (amount: string) => `gross, with the probe before the blower: ${amount}`,
   net: (amount: string) => `net, with the probe behind the blower: ${amount}`,

@@ -1,7 +1,7 @@
-/** The picture of the factor 4.5 at any height. Its figure is 4.5 in pounds an hour for a cfm, 4.3 in kilograms an hour for a litre a second. */
+/** The picture of the factor 4.5 at any height. Its figure is 4.5\u00a0in pounds an hour for a cfm, 4.3\u00a0in kilograms an hour for a litre a second. */
 export const tryHeight = {
   caption:
-    'Return air at 75 °F (24 °C) and 50 %. The level line is the factor that habit takes everywhere, the curve the air that is there. Invented readings.',
+    'Return air at 75\u00a0°F (24\u00a0°C) and 50\u00a0%. The level line is the factor that habit takes everywhere, the curve the air that is there. Invented readings.',
   height: 'Height above sea level',
   heightAxis: (unit: string) => `height, ${unit}`,
   factor: { ip: 'dry air that a cfm carries, lb/h', si: 'dry air that a L/s carries, kg/h' },

@@ -1,7 +1,7 @@
 /** The picture of humidities that are read wrong. */
 export const tryWetAir = {
   caption:
-    'The invented test: return air at 50 %, supply air at 88 %, temperatures and airflow right. Blank: cooling. Dotted: drying.',
+    'The invented test: return air at 50\u00a0%, supply air at 88\u00a0%, temperatures and airflow right. Blank: cooling. Dotted: drying.',
   supply: 'The supply humidity reads',
   returned: 'The return humidity reads',
   points: (number: string) => `${number} points`,
