@@ -1,4 +1,4 @@
-/** The picture of the factor 4.5 at any height. Its figure is 4.5\u00a0in pounds an hour for a cfm, 4.3\u00a0in kilograms an hour for a litre a second. */
+/** The picture of the factor 4.5 at any height. Its figure is 4.5 in pounds an hour for a cfm, 4.3 in kilograms an hour for a litre a second. */
 export const tryHeight = {
   caption:
     'Return air at 75\u00a0°F (24\u00a0°C) and 50\u00a0%. The level line is the factor that habit takes everywhere, the curve the air that is there. Invented readings.',

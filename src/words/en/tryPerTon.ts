@@ -4,7 +4,7 @@ export const tryPerTon = {
     'An invented three-ton coil on one day, the blower left out. Dashed: what it should make. Dotted: the part that dries. Thin: what it would be if the capacity went with the air.',
   flow: 'Airflow for each ton',
   flowAxis: (unit: string) => `airflow, ${unit}`,
-  share: 'capacity,\u00a0% of that at the printed airflow',
+  share: 'capacity, % of that at the printed airflow',
   cooling: 'cooling (sensible)',
   drying: 'drying (latent)',
   likeAir: 'in step with the air',

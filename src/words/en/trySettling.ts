@@ -5,7 +5,7 @@ export const trySettling = {
   seen: 'Looked at after',
   minutes: (number: string) => `${number} min`,
   time: 'minutes from the start',
-  share: 'cooling,\u00a0% of that at the end',
+  share: 'cooling, % of that at the end',
   change: 'a damper is opened',
   waiting: 'wait',
   table: 'The window that ends here',
