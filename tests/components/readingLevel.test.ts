@@ -5,7 +5,7 @@ import { plainProse } from './prose.ts';
 import { readingLevel, sentencesOf, syllablesOf } from './readingLevel.ts';
 
 const content = new URL('../../content/', import.meta.url);
-const articles = ['method', 'cautions', 'reports', 'classroom'].flatMap((section) =>
+const articles = ['method', 'cautions', 'reports'].flatMap((section) =>
   readdirSync(new URL(section, content)).map((name) => {
     const text = readFileSync(new URL(`${section}/${name}`, content), 'utf8').replace(/^---\n[\s\S]*?\n---\n/, '');
     const path = `${section}/${name}`;
