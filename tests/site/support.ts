@@ -1,6 +1,9 @@
 /** What the browser tests share: pages that collect every complaint, and the words for what a person does on the sheet. */
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, inject } from 'vitest';
+import { cells, readings } from './readings.ts';
+
+export { cells, readings };
 
 export const phone: BrowserContextOptions = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true };
 /** The same phone with its keyboard open. */
@@ -160,18 +163,6 @@ export async function fill(page: Page, figures: Readonly<Record<string, string>>
 export async function choose(page: Page, stepName: string, option: string): Promise<void> {
   await step(page, stepName).getByRole('radio', { name: option, exact: true }).first().check();
 }
-
-/** The readings of an invented job, without the maker's table. */
-export const readings = {
-  'entering.dryBulb': '75',
-  'entering.relativeHumidity': '50',
-  'leaving.dryBulb': '56',
-  'leaving.relativeHumidity': '88',
-  'airflow.volumeFlow': '1180',
-} as const;
-
-/** Its four figures, in the order in which a table is read. */
-export const cells = ['33.6', '31.7', '36.9', '34.9'] as const;
 
 /** The fields of the maker's table, in the order in which they stand. */
 export const cellFields = (page: Page) => page.locator('.cell-fields input');
