@@ -18,6 +18,7 @@ import {
   type Trace,
 } from '../../../src/calc/index.ts';
 import { airflowSteps } from '../../../src/words/en/airflowWorking.ts';
+import { equationValue } from '../equationValue.ts';
 import { fanTable } from './support.ts';
 
 /** A sound figure, or in its place one of those that may do harm. */
@@ -152,5 +153,75 @@ describe.each(Object.entries(methods))('%s', (name, method) => {
       { numRuns: 250 },
     );
     expect(answers).toBeGreaterThan(0);
+  });
+
+  const steady = [3.1, 3.4, 2.9, 3.3, 3.2];
+
+  test('takes no figure that is a million million times too large, and none that is as much below nothing', () => {
+    let figures = 0;
+    method(
+      (sound) => {
+        figures++;
+        return sound;
+      },
+      steady,
+      () => {},
+    );
+    for (let changed = 0; changed < figures; changed++) {
+      for (const wrong of [1e12, -1e12]) {
+        let next = 0;
+        let sound = Number.NaN;
+        const taken = () =>
+          method(
+            (usual) => {
+              if (next++ !== changed) return usual;
+              sound = usual;
+              return wrong;
+            },
+            steady,
+            () => {},
+          );
+        const refused = () => {
+          try {
+            return taken().problems;
+          } catch (error) {
+            if (error instanceof CalcError) return [error];
+            throw error;
+          }
+        };
+        expect(refused(), `${wrong} in place of ${sound}`).not.toHaveLength(0);
+      }
+    }
+  });
+
+  test('shows equations that come to what it says, whatever the figures', () => {
+    let worked = 0;
+    fc.assert(
+      fc.property(
+        fc.array(fc.double({ min: 0.85, max: 1.1, noNaN: true }), { minLength: 8, maxLength: 8 }),
+        (shares) => {
+          const steps: Step[] = [];
+          let next = 0;
+          try {
+            method(
+              (sound) => sound * shares[next++ % shares.length]!,
+              steady,
+              (step) => steps.push(step),
+            );
+          } catch (error) {
+            // Shares may make a pressure of return that is more than that of supply, and the like.
+            if (!(error instanceof CalcError)) throw error;
+          }
+          for (const step of steps) {
+            const value = equationValue(step);
+            if (value === null) continue;
+            worked++;
+            expect(Math.abs(value - step.gives.value), step.id).toBeLessThanOrEqual(1e-7 * Math.abs(step.gives.value));
+          }
+        },
+      ),
+      { numRuns: 20 },
+    );
+    expect(worked).toBeGreaterThan(0);
   });
 });
