@@ -35,7 +35,7 @@ async function fillJob(engine: Engine): Promise<void> {
   const figures = { ...readings, outdoorDryBulb: '91', nominalCapacity: '3' };
   for (const [key, text] of Object.entries(figures)) await engine.evaluate(type(`[id="field-${key}"]`, 0, text));
   await engine.evaluate(
-    `(() => { const list = document.querySelector('main select'); list.value = 'flowGrid'; list.dispatchEvent(new Event('change', { bubbles: true })); })()`,
+    `(() => { const list = document.querySelector('main select'); list.value = 'flowGrid'; for (const kind of ['input', 'change']) list.dispatchEvent(new Event(kind, { bubbles: true })); })()`,
   );
   await engine.evaluate(choose('outdoors', 'Yes, one speed'));
   await until<number>(engine, 'cells', `document.querySelectorAll('.cell-fields input').length`, (count) => count >= 4);
