@@ -3,15 +3,27 @@ import { file, glob } from 'astro/loaders';
 import { z } from 'astro/zod';
 import { type SourceKey, sourceLabels } from './calc/sourceLabels.ts';
 
+/** Quotation marks and apostrophes as the text of an article has them. */
+const printed = z.string().transform((text) =>
+  text
+    .replace(/(^|[\s(])"/g, '$1“')
+    .replaceAll('"', '”')
+    .replaceAll("'", '’'),
+);
+
 /** Articles on their four shelves; the folder is the shelf, `order` the place on it. */
 const articles = defineCollection({
   loader: glob({ base: './content', pattern: '{method,cautions,reports,classroom}/*.mdx' }),
   schema: z.strictObject({
-    title: z.string(),
-    summary: z.string(),
+    title: printed,
+    summary: printed,
     order: z.number().int().positive(),
     /** For the field: they stand on a pocket card, which holds no more. */
-    steps: z.array(z.string().max(110)).min(3).max(9).optional(),
+    steps: z
+      .array(printed.refine((step) => step.length <= 110))
+      .min(3)
+      .max(9)
+      .optional(),
     /** Path of the worksheet that does what the article says. */
     worksheet: z.string().startsWith('/worksheets/').endsWith('/').optional(),
   }),
