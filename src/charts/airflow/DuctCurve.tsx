@@ -1,6 +1,7 @@
 /** Where a blower's curve meets that of its ducts, before and after a change. Numbers come in the units that are shown. */
 import { ticks } from 'd3-array';
 import { linear, px } from '../scale.ts';
+import { wrapped } from '../wrap.ts';
 
 export interface CurvePoint {
   readonly flow: number;
@@ -23,11 +24,15 @@ export interface DuctCurveProps {
   };
 }
 
-const height = 290;
-const [left, top, bottom] = [44, 32, 240];
+const [left, bottom] = [52, 250];
+/** As large as letters get: names of the axes are broken for these. */
+const largest = 20;
 
 export function DuctCurve({ blower, before, after, width, words }: DuctCurveProps) {
   const right = width - 12;
+  const title = wrapped(words.static, width - left, largest);
+  const top = 12 + title.length * 22;
+  const height = bottom + 52;
   const mostFlow = Math.max(...blower.map(({ flow }) => flow)) * 1.06;
   const mostStatic = Math.max(...blower.map((point) => point.static)) * 1.04;
   const x = linear([0, mostFlow], [left, right]);
@@ -45,7 +50,7 @@ export function DuctCurve({ blower, before, after, width, words }: DuctCurveProp
       {ticks(0, mostFlow, 4).map((tick) => (
         <g key={tick}>
           <path class="line-grid-fine" d={`M${px(x(tick))} ${top}V${bottom}`} />
-          <text class="middle" x={px(x(tick))} y={bottom + 18}>
+          <text class="middle" x={px(x(tick))} y={bottom + 20}>
             {tick.toLocaleString('en')}
           </text>
         </g>
@@ -58,10 +63,12 @@ export function DuctCurve({ blower, before, after, width, words }: DuctCurveProp
           </text>
         </g>
       ))}
-      <text x={left} y="14">
-        {words.static}
-      </text>
-      <text class="end" x={right} y={height - 10}>
+      {title.map((line, index) => (
+        <text key={line} x={left} y={16 + index * 22}>
+          {line}
+        </text>
+      ))}
+      <text class="end" x={right} y={height - 6}>
         {words.flow}
       </text>
       <path class="line-saturation" d={path(blower)} />
