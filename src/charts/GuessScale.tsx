@@ -88,13 +88,13 @@ interface AxisProps extends Pick<GuessScaleProps, 'ends' | 'unit' | 'width'> {
 }
 
 function Axis({ x, at, width, ends, unit }: AxisProps) {
-  const places = ticks(ends[0], ends[1], width > 500 ? 6 : 3);
+  const places = ticks(ends[0], ends[1], width > 500 ? 6 : unit === '%' ? 3 : 2);
   const labels = places.map((t, index) => ({
     at: x(t),
     text: `${t.toLocaleString('en')}${unit === '%' && index === places.length - 1 ? '\u00a0%' : ''}`,
   }));
   // The last one stays on the paper, in letters of twenty too.
-  const isCut = (one: (typeof labels)[number]) => one.at + textWidth(one.text, 20) / 2 > width;
+  const isCut = (one: (typeof labels)[number]) => one.at + textWidth(one.text, 20) / 2 > width - 8;
   return (
     <>
       <path class="line-scale" d={`M0 ${at}H${width}${labels.map((one) => `M${px(one.at)} ${at}v8`).join('')}`} />

@@ -1,5 +1,6 @@
 /** Where a blower's curve meets that of its ducts, before and after a change. Numbers come in the units that are shown. */
 import { ticks } from 'd3-array';
+import { textWidth } from '../box.ts';
 import { linear, px } from '../scale.ts';
 import { wrapped } from '../wrap.ts';
 
@@ -78,9 +79,15 @@ export function DuctCurve({ blower, before, after, width, words }: DuctCurveProp
         {words.blower}
       </Name>
       <circle class="aim" cx={px(x(before.at.flow))} cy={px(y(before.at.static))} r="6" />
-      <Name at={before.at} x={x} y={y} dx={12} dy={14}>
-        {words.before}
-      </Name>
+      {x(before.at.flow) + 12 + textWidth(words.before, largest) > width ? (
+        <Name at={before.at} x={x} y={y} dx={-12} dy={26} anchor="end">
+          {words.before}
+        </Name>
+      ) : (
+        <Name at={before.at} x={x} y={y} dx={12} dy={14}>
+          {words.before}
+        </Name>
+      )}
       {changed && after.at && (
         <>
           <circle class="dot" cx={px(x(after.at.flow))} cy={px(y(after.at.static))} r="6" />
