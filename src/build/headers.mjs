@@ -18,7 +18,10 @@ const scriptsIn = (html) =>
 function asHeader(policy, scripts) {
   const missing = [...scripts].filter((one) => !policy.includes(one)).sort();
   const words = ["script-src 'self'", "'wasm-unsafe-eval'", ...missing].join(' ');
-  return `${policy.replace("script-src 'self'", words).replace(/\s*;\s*/g, '; ')}; frame-ancestors 'none'`;
+  return `${policy
+    .replace("script-src 'self'", words)
+    .replace(/\s*;\s*/g, '; ')
+    .replace(/; $/, '')}; frame-ancestors 'none'`;
 }
 
 /** The answers' headers by path, in the plain form that several static hosts read. What is not named is asked for anew each time. */

@@ -27,6 +27,9 @@ export function HeightPicture({ points, at: [height, factor], habit, width, word
   const [here, low, high] = [scales.x(height), scales.y(factor), scales.y(habit)];
   const isLeft = here > (width + plot.left) / 2;
   const side = { class: isLeft ? 'clear end' : 'clear', x: px(here + (isLeft ? -10 : 10)) };
+  // The curve falls to the right, so that there is room on the left below it, but for the axis.
+  const below =
+    here - plot.left > 60 ? { class: 'clear end', x: px(here - 8) } : { class: 'clear', x: px(here + 10), dy: '14' };
   return (
     <svg class="drawing" width="100%" viewBox={`0 0 ${width} ${plot.height}`} role="img" aria-label={words.summary}>
       <Axes x={x} y={y} width={width} />
@@ -47,7 +50,7 @@ export function HeightPicture({ points, at: [height, factor], habit, width, word
       <text {...side} class={`strong ${side.class}`} y={px((low + high) / 2 + 5)}>
         {low - high > 16 ? words.off : ''}
       </text>
-      <text {...side} y={px(low + 20)}>
+      <text {...below} y={px(low + 20)}>
         {words.here}
       </text>
     </svg>
