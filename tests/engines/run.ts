@@ -1,13 +1,12 @@
 /**
  * One short journey through the built site in engines other than the one that the browser tests use: home, a whole job to its verdict,
  * the air chart, an article, the search, and the sheet again without a signal. `npm run engines` after a build; an engine that is not
- * installed is skipped, loudly. On Debian: `firefox-esr`; `webkit2gtk-driver` and `xvfb`, then `xvfb-run npm run engines`.
+ * installed is skipped, loudly. On Debian: `firefox-esr`.
  */
 import { serve } from '../../src/build/serve.mjs';
 import { cells, readings } from '../site/readings.ts';
 import type { Engine } from './engine.ts';
 import { firefox, firefoxHere } from './firefox.ts';
-import { webkit, webkitHere } from './webkit.ts';
 
 /** Asks the page until the answer will do. */
 async function until<Value>(engine: Engine, what: string, expression: string, enough: (value: Value) => boolean) {
@@ -94,14 +93,11 @@ async function journey(engine: Engine): Promise<void> {
   }
 }
 
-const engines = [
-  { name: 'Firefox', here: firefoxHere, start: firefox },
-  { name: 'WebKitGTK', here: webkitHere, start: webkit },
-];
+const engines = [{ name: 'Firefox', here: firefoxHere, start: firefox }];
 for (const { name, here, start } of engines) {
   const program = here();
   if (program === undefined) {
-    console.warn(`SKIPPED: ${name} is not installed here, or has no screen. Nothing was tried in it.`);
+    console.warn(`SKIPPED: ${name} is not installed here. Nothing was tried in it.`);
     continue;
   }
   console.log(name);
