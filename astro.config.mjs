@@ -11,6 +11,7 @@ import { codeSplitting } from './src/build/files.mjs';
 import { headers } from './src/build/headers.mjs';
 import { rehypeNoBreakUnits } from './src/build/noBreakUnits.mjs';
 import { offline } from './src/build/offline.mjs';
+import { plainProps } from './src/build/plainProps.mjs';
 import { searchIndex } from './src/build/searchIndex.mjs';
 import { rehypeTableAlign } from './src/build/tableAlign.mjs';
 import { rehypeTableScroll } from './src/build/tableScroll.mjs';
@@ -40,7 +41,7 @@ export default defineConfig({
   },
   // Names browsers old enough to need other words for `light-dark()`; the build then writes both.
   vite: {
-    plugins: [chunkList()],
+    plugins: [plainProps(), chunkList()],
     build: { cssTarget: ['chrome111', 'firefox114', 'safari16.4'] },
     environments: {
       client: {

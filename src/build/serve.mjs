@@ -42,6 +42,17 @@ async function rulesIn(dir) {
     );
 }
 
+/** What was compressed once is not compressed again while the file is the same: a host would have done it beforehand. */
+const done = new Map();
+async function packed(encoding, file, body) {
+  const key = `${encoding} ${file}`;
+  const before = done.get(key);
+  if (before?.of.equals(body)) return before.gives;
+  const gives = await encodings[encoding](body);
+  done.set(key, { of: body, gives });
+  return gives;
+}
+
 /** The file of an address, `null` where there is none, or a path to go to instead. */
 async function find(dir, base, address) {
   const { pathname, search } = new URL(address, 'http://localhost');
@@ -67,7 +78,7 @@ async function answer(dir, base, rulesOf, request) {
   const accepted = request.headers['accept-encoding'] ?? '';
   const encoding = Object.keys(encodings).find((name) => accepted.includes(name));
   if (encoding && /^text|json|svg|manifest/.test(type)) {
-    body = await encodings[encoding](body);
+    body = await packed(encoding, file, body);
     headers['content-encoding'] = encoding;
     headers.vary = 'accept-encoding';
   }

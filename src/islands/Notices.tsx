@@ -1,9 +1,11 @@
+import { useLayoutEffect } from 'preact/hooks';
 import type { StorageTrouble } from '~/job/storage.ts';
 import { Check } from '~/parts/Echo.tsx';
 import { demoNotices, storageKeys, storageWords } from '~/words/en/notices.ts';
 import { linkNotices, unreadLinks } from '~/words/en/sendLink.ts';
 import { job, source } from './jobStore.ts';
 import { keeping } from './keep.ts';
+import { leavePlace } from './noticePlace.ts';
 import { stale, unread } from './opening.ts';
 import { takeCopy } from './ownJob.ts';
 import { ReadAgain } from './ReadAgain.tsx';
@@ -11,6 +13,7 @@ import { saveThisJob } from './saveJob.ts';
 
 /** What has to be known before the first field: that figures are invented, or that nothing can be kept. */
 export function Notices() {
+  useLayoutEffect(leavePlace, []);
   const kept = keeping.value === 'not yet' || keeping.value === 'kept';
   const trouble = kept ? null : storageWords[keeping.value as StorageTrouble];
   const broken = unread.value && { ...storageWords, ...unreadLinks }[unread.value];

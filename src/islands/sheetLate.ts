@@ -1,8 +1,10 @@
 /** What a worksheet of steps does once its job is there and nobody waits for anything any more. */
 import { effect } from '@preact/signals';
+import type { Job } from '~/job/types.ts';
 import { job, loaded, source } from './jobStore.ts';
 import { keeping } from './keep.ts';
-import { stale } from './opening.ts';
+import { leavePlace } from './noticePlace.ts';
+import { noticed, type Stale, stale } from './opening.ts';
 import { sheetParts } from './sheetParts.ts';
 import type { SheetSteps } from './sheetSteps.ts';
 import { toField } from './travel.ts';
@@ -19,6 +21,7 @@ export function startLate<Step extends string>(sheet: SheetSteps<Step>): () => v
     openAgain(sheet);
     sheetParts.value = { UndoKey, Was };
     noteAge(sheet);
+    if (!noticed.peek()) leavePlace();
   });
   const stops = [effect(() => rememberStep(sheet)), effect(askToKeep)];
   const back = () => document.visibilityState === 'visible' && whenUntouched(() => noteAge(sheet));
@@ -41,9 +44,25 @@ function openAgain<Step extends string>({ steps, openStep }: SheetSteps<Step>): 
   if (id === job.peek().id && step) openStep.value = step;
 }
 
-function rememberStep<Step extends string>({ openStep }: SheetSteps<Step>): void {
-  const step = openStep.value;
-  if (source.value === 'own' && step) put(stepKey(), `${job.value.id} ${step}`);
+/** Leaves word of the job for the next time: which step is open, and what there will be to say of its age or origin. */
+function rememberStep<Step extends string>(sheet: SheetSteps<Step>): void {
+  const step = sheet.openStep.value;
+  const { id, invented } = job.value;
+  const says = invented ? 'copy' : (oldestReading(sheet, job.value)?.at ?? '');
+  if (source.value === 'own' && step) put(stepKey(), `${id} ${step} ${says}`);
+}
+
+/** The older of the two readings of the air, where the sheet asks for them; none of a locked job, whose readings are to stay. */
+function oldestReading<Step extends string>(
+  sheet: SheetSteps<Step>,
+  { entered, notes }: Job,
+): Omit<Stale, 'readAgain'> | null {
+  if (notes['locked.at'] !== undefined || !sheet.steps.some((step) => step === 'leaving')) return null;
+  const read = (['leaving', 'entering'] as const).flatMap((side) => {
+    const at = entered[`${side}.dryBulb`]?.at;
+    return at === undefined ? [] : [{ side, at }];
+  });
+  return read.sort((a, b) => a.at.localeCompare(b.at))[0] ?? null;
 }
 
 /** Browsers may clear what a site keeps when a device runs low, unless they are asked not to. Asked once, after the first save. */
@@ -57,15 +76,9 @@ const askedKey = 'ton-for-ton.asked';
 
 /** Says that readings are an hour old, of the older side first, until somebody reads again or says that they hold. */
 function noteAge<Step extends string>(sheet: SheetSteps<Step>): void {
-  if (!loaded.peek() || source.peek() !== 'own' || !sheet.steps.some((step) => step === 'leaving')) return;
-  const { entered, notes } = job.peek();
-  if (notes['locked.at'] !== undefined) return;
-  const read = (['leaving', 'entering'] as const).flatMap((side) => {
-    const at = entered[`${side}.dryBulb`]?.at;
-    return at !== undefined && Date.now() - Date.parse(at) >= hour ? [{ side, at }] : [];
-  });
-  const [oldest] = read.sort((a, b) => a.at.localeCompare(b.at));
-  if (!oldest || oldest.at === stale.peek()?.at) return;
+  if (!loaded.peek() || source.peek() !== 'own') return;
+  const oldest = oldestReading(sheet, job.peek());
+  if (!oldest || Date.now() - Date.parse(oldest.at) < hour || oldest.at === stale.peek()?.at) return;
   stale.value = {
     ...oldest,
     readAgain: () => {

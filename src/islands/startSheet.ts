@@ -5,7 +5,7 @@ import type { SheetSteps } from './sheetSteps.ts';
 
 /** Runs once after hydration; `opened` once the job is there. Returns what is to be undone when the page goes. */
 export function startSheet<Step extends string>(sheet: SheetSteps<Step>, opened?: () => void): () => void {
-  const { isDesk } = sheet;
+  const { isDesk, openStep, steps } = sheet;
   let end = () => {};
   const wide = matchMedia('(min-width: 68.75em)');
   // Paper is narrower than the screen that it is printed from: what is printed stays as it was seen.
@@ -13,6 +13,8 @@ export function startSheet<Step extends string>(sheet: SheetSteps<Step>, opened?
     if (!matchMedia('print').matches) isDesk.value = wide.matches;
   };
   takeEarly();
+  // The page may have opened the step in which the job was left.
+  openStep.value = steps.find((step) => document.querySelector(`#step-${step}[data-open]`)) ?? null;
   width();
   wide.addEventListener('change', width);
   const unfollow = follow();

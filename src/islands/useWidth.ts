@@ -1,5 +1,5 @@
 import type { RefObject } from 'preact';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 
 /** 174 mm: what Letter and A4 both have room for. */
 const sheetWidth = 658;
@@ -8,6 +8,8 @@ const sheetWidth = 658;
 export function useWidth(): readonly [box: RefObject<HTMLDivElement>, width: number] {
   const box = useRef<HTMLDivElement>(null);
   const [width, set] = useState(0);
+  // Before the first paint with it, so that nothing below moves when the drawing comes.
+  useLayoutEffect(() => set(Math.round(box.current?.clientWidth ?? 0)), []);
   useEffect(() => {
     let before = 0;
     const watch = new ResizeObserver(([entry]) => {

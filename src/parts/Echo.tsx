@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { parts } from '~/words/en/parts.ts';
 
-/** What follows from a field, or how it was read: one line under it, led by a drawn corner. */
+/** What follows from a field, or how it was read: one line under it, led by a drawn corner. Empty, it keeps its line and is not seen. */
 export function Echo({ id, children }: { id?: string; children: ComponentChildren }) {
   return (
     <p class="echo" {...(id && { id })}>

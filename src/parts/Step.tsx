@@ -26,10 +26,10 @@ export function Step(props: StepProps) {
       <span class="step-name">
         {name}
         {mark}
-        {term && open && <small>({term})</small>}
+        {term && <small>({term})</small>}
       </span>
       <span class="step-summary">{summary}</span>
-      {open && <span class="step-aside">{aside}</span>}
+      <span class="step-aside">{aside}</span>
     </>
   );
   return (

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { airflowChoices } from '~/job/airflow/choices.ts';
 import { airflowQuantities } from '~/job/airflow/quantities.ts';
@@ -25,13 +26,14 @@ const Answer = lazy(() => import('./late.ts').then((late) => late.Answer));
 const Margin = lazy(() => import('./late.ts').then((late) => late.Margin));
 
 /** The airflow sheet: a line for every method, one of them open, the airflow that comes of it, and the bar that is always in view. */
-export function AirflowSheet() {
+export function AirflowSheet({ children }: { children?: ComponentChildren }) {
   useEffect(start, []);
   const any = answered.value.length > 0;
   return (
     <div class="sheet airflow-sheet">
       <div class="sheet-steps">
         {noticed.value && <Notices />}
+        {children}
         <h2 class="airflow-ask">{airflowSheet.ask}</h2>
         {methods.map((method) => (
           <MethodStep key={method} method={method} />

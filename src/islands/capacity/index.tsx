@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { sheet } from '~/words/en/sheet.ts';
 import { LateFold } from '../LateFold.tsx';
@@ -23,13 +24,14 @@ const Margin = lazy(() => import('./late.ts').then((late) => late.Margin));
 const CapacityBlock = lazy(() => import('./late.ts').then((late) => late.CapacityBlock));
 
 /** The capacity sheet: six steps, the answer, what stands behind it, and the bar that is always in view. */
-export function CapacitySheet() {
+export function CapacitySheet({ children }: { children?: ComponentChildren }) {
   useEffect(() => startSheet(capacitySteps), []);
   const measured = assessment.value.measured.ok;
   return (
     <div class="sheet">
       <div class="sheet-steps">
         {noticed.value && <Notices />}
+        {children}
         <LateFold summary={sheet.identity} kind="sheet-identity">
           <Identity />
         </LateFold>

@@ -31,7 +31,7 @@ import { Rename, renameKeyId } from './Rename.tsx';
 export function List() {
   useEffect(() => void look(), []);
   const list = kept.value;
-  if (list === null) return <p>{'\u00a0'}</p>;
+  if (list === null) return <p class="to-come">{'\u00a0'}</p>;
   return (
     <>
       {trouble.value && <Check>{shelfProblems[trouble.value]}</Check>}

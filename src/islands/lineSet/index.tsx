@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { refused } from '../jobStore.ts';
 import { lazy } from '../lazy.tsx';
@@ -18,12 +19,13 @@ const Notices = lazy(() => import('../Notices.tsx').then((module) => module.Noti
 const Notes = lazy(() => import('./late.ts').then((late) => late.Notes));
 
 /** The sheet on long lines: what joins the two units, and what it takes of the capacity. */
-export function LineSheet() {
+export function LineSheet({ children }: { children?: ComponentChildren }) {
   useEffect(() => startSheet(lineSteps), []);
   return (
     <div class="sheet">
       <div class="sheet-steps">
         {noticed.value && <Notices />}
+        {children}
         <SystemStep />
         <TubesStep />
         <LengthsStep />

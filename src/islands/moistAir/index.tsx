@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { refused, source } from '../jobStore.ts';
 import { lazy } from '../lazy.tsx';
@@ -19,13 +20,14 @@ const Visitor = lazy(() => import('./late/index.ts').then((late) => late.Visitor
 const Lesson = lazy(() => import('./lesson/Lesson.tsx').then((module) => module.Lesson));
 
 /** The air chart: the picture, what can be read from it, its points and its processes. In class it is a question instead. */
-export function AirChart() {
+export function AirChart({ children }: { children?: ComponentChildren }) {
   useEffect(start, []);
   if (inClass.value !== null) return <Lesson />;
   return (
     <div class="air">
       <div class="air-main">
         {noticed.value && <Notices />}
+        {children}
         {(source.value === 'visitor' || refusedLink.value) && <Visitor />}
         <figure class="air-figure">
           <Title />

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { refused } from '../jobStore.ts';
 import { lazy } from '../lazy.tsx';
@@ -17,12 +18,13 @@ const Notices = lazy(() => import('../Notices.tsx').then((module) => module.Noti
 const Notes = lazy(() => import('./late.ts').then((late) => late.Notes));
 
 /** The probe sheet: both probes in one air, what they differ by, and what that is worth. */
-export function ProbeSheet() {
+export function ProbeSheet({ children }: { children?: ComponentChildren }) {
   useEffect(() => startSheet(probeSheetSteps), []);
   return (
     <div class="sheet">
       <div class="sheet-steps">
         {noticed.value && <Notices />}
+        {children}
         <ReturnStep />
         <SupplyStep />
         <SharedStep />

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { Check } from '~/parts/Echo.tsx';
 import { href } from '~/parts/href.ts';
@@ -20,7 +21,7 @@ const TradePage = lazy(() => import('./TradePage.tsx').then((module) => module.T
 const SendLink = lazy(() => import('../capacity/SendLink.tsx').then((module) => module.SendLink));
 
 /** Both pages, and above them what a screen needs; or what is still missing for them. */
-export function Report() {
+export function Report({ children }: { children?: ComponentChildren }) {
   useEffect(keepDrawing, []);
   const place = note('address');
   useEffect(() => {
@@ -30,6 +31,7 @@ export function Report() {
   return (
     <div class="report">
       {noticed.value && <Notices />}
+      {children}
       {outcome.value === null ? (
         <Incomplete />
       ) : (

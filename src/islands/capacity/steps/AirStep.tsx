@@ -52,9 +52,8 @@ export function AirStep({ side }: { side: Side }) {
 
 /** The other face of the humidity, the difference to the return, and what was typed before a switch of instrument. */
 function Understood({ side }: { side: Side }) {
-  if (typing.value?.startsWith(side)) return <Echo>{'\u00a0'}</Echo>;
   const said = [humiditySaid(side), ...(side === 'leaving' ? [difference(), usualHumidity()] : [])].filter(Boolean);
-  return said.length === 0 ? null : <Echo>{said.join(' ')}</Echo>;
+  return <Echo>{typing.value?.startsWith(side) ? '' : said.join(' ')}</Echo>;
 }
 
 function humiditySaid(side: Side): string | false {

@@ -18,7 +18,7 @@ export function SystemStep() {
       {!isPackaged.value && (
         <>
           <ChoiceField of="lineSet.meteringAt" />
-          {unsure && <Echo>{lineSheet.meteringAssumed[meteringOf(job.value)]}</Echo>}
+          <Echo>{unsure ? lineSheet.meteringAssumed[meteringOf(job.value)] : ''}</Echo>
         </>
       )}
       {refusal.value && <Check>{lineAnswer[refusal.value]}</Check>}
