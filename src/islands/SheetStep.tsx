@@ -44,7 +44,7 @@ export function SheetStep<Id extends StepName>(props: Props<Id>) {
       open={sheet.isOpen(step)}
       fixed={sheet.fixed.value}
       onToggle={() => {
-        sheet.openStep.value = sheet.openStep.value === step ? null : step;
+        sheet.openStep.value = sheet.openStep.value === step || sheet.kept.value === step ? null : step;
       }}
     >
       {lead && <p class="step-say">{lead}</p>}

@@ -3,6 +3,7 @@ import { effect } from '@preact/signals';
 import type { Job } from '~/job/types.ts';
 import { job, loaded, source } from './jobStore.ts';
 import { keeping } from './keep.ts';
+import { leadOn } from './leadOn.ts';
 import { leavePlace } from './noticePlace.ts';
 import { noticed, type Stale, stale } from './opening.ts';
 import { sheetParts } from './sheetParts.ts';
@@ -23,7 +24,7 @@ export function startLate<Step extends string>(sheet: SheetSteps<Step>): () => v
     noteAge(sheet);
     if (!noticed.peek()) leavePlace();
   });
-  const stops = [effect(() => rememberStep(sheet)), effect(askToKeep)];
+  const stops = [effect(() => rememberStep(sheet)), effect(askToKeep), leadOn(sheet)];
   const back = () => document.visibilityState === 'visible' && whenUntouched(() => noteAge(sheet));
   document.addEventListener('visibilitychange', back);
   return () => {

@@ -5,6 +5,8 @@ export interface SheetSteps<Step extends string> {
   /** In the order in which they stand. */
   readonly steps: readonly Step[];
   readonly openStep: Signal<Step | null>;
+  /** The one before it, where an answer led on from there: it stays open until somebody goes further. */
+  readonly kept: Signal<Step | null>;
   readonly allOpen: Signal<boolean>;
   readonly isDesk: Signal<boolean>;
   /** Whether all stand open, so that their heads are headings and not keys. */
@@ -17,9 +19,10 @@ export interface SheetSteps<Step extends string> {
 /** The steps of one worksheet, the first of them open. */
 export function sheetSteps<Step extends string>(steps: readonly [Step, ...Step[]]): SheetSteps<Step> {
   const openStep = signal<Step | null>(steps[0]);
+  const kept = signal<Step | null>(null);
   const allOpen = signal(false);
   const isDesk = signal(false);
-  const isOpen = (step: Step) => isDesk.value || allOpen.value || openStep.value === step;
+  const isOpen = (step: Step) => isDesk.value || allOpen.value || openStep.value === step || kept.value === step;
   const after = (step: Step) => steps[steps.indexOf(step) + 1];
-  return { steps, openStep, allOpen, isDesk, fixed: isDesk, isOpen, after };
+  return { steps, openStep, kept, allOpen, isDesk, fixed: isDesk, isOpen, after };
 }

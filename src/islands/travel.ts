@@ -12,7 +12,7 @@ const fieldsOf = (step: string): HTMLElement[] => [
 /** Folded fields are passed over: nobody asked for them. */
 const reachable = (field: HTMLElement) => field.closest('details:not([open])') === null;
 
-function stepOf<Step extends string>({ steps }: SheetSteps<Step>, field: Element | null): Step | null {
+export function stepOf<Step extends string>({ steps }: SheetSteps<Step>, field: Element | null): Step | null {
   const id = field?.closest('.step')?.id.replace('step-', '');
   return steps.find((step) => step === id) ?? null;
 }
@@ -24,18 +24,23 @@ export function toNextField<Step extends string>(sheet: SheetSteps<Step>, from: 
     goInto(sheet, sheet.openStep.value ?? (sheet.steps[0] as Step));
     return;
   }
-  const here = fieldsOf(step).filter(reachable);
-  const group = from.closest('.choices');
-  const isAfter = (field: Element) =>
-    (from.compareDocumentPosition(field) & Node.DOCUMENT_POSITION_FOLLOWING) !== 0 && !group?.contains(field);
-  const next = here.find(isAfter);
+  const next = nextInStep(sheet, from);
   const following = sheet.after(step);
   if (next) focus(sheet, next);
   else if (following) goInto(sheet, following);
   else toAnswer();
 }
 
-function goInto<Step extends string>(sheet: SheetSteps<Step>, step: Step): void {
+/** The field that follows in the same step. */
+export function nextInStep<Step extends string>(sheet: SheetSteps<Step>, from: Element): HTMLElement | undefined {
+  const step = stepOf(sheet, from);
+  const group = from.closest('.choices');
+  const isAfter = (field: Element) =>
+    (from.compareDocumentPosition(field) & Node.DOCUMENT_POSITION_FOLLOWING) !== 0 && !group?.contains(field);
+  return step ? fieldsOf(step).filter(reachable).find(isAfter) : undefined;
+}
+
+export function goInto<Step extends string>(sheet: SheetSteps<Step>, step: Step): void {
   openThen(sheet, step, () => fieldsOf(step).find(reachable));
 }
 
@@ -67,7 +72,7 @@ export function toAnswer(): void {
   answer?.scrollIntoView({ block: 'start' });
 }
 
-function focus<Step extends string>(sheet: SheetSteps<Step>, field: HTMLElement | undefined): void {
+export function focus<Step extends string>(sheet: SheetSteps<Step>, field: HTMLElement | undefined): void {
   if (!field) return;
   field.focus({ preventScroll: true });
   if (field instanceof HTMLInputElement && field.type === 'text') field.select();

@@ -113,7 +113,7 @@ test('a figure that cannot be has its sentence where it stands, nothing is lost,
   const page = await open(airflow);
   await into(page, 'temperatureRise');
   await fill(page, { 'rise.voltage': '240', 'rise.current': '41', 'rise.entering': '70', 'rise.leaving': '99' });
-  await step(page, 'temperatureRise').locator('summary', { hasText: 'What is taken for granted' }).click();
+  await step(page, 'temperatureRise').locator('summary', { hasText: 'Taken for granted' }).click();
   await fill(page, { 'rise.powerFactor': '3' });
   await expect.poll(() => page.locator('[id="field-rise.powerFactor-check"]').count()).toBe(1);
   expect((await bar(page))[0]).toBe('Check power factor');

@@ -20,8 +20,8 @@ import { LateFold } from '../LateFold.tsx';
 import { joined, ofCapacity, ofKind, remarkAmount } from '../show.ts';
 import { WorkingLines } from '../WorkingLines.tsx';
 import { detailsOf } from './details.ts';
-import { endTexts, fine } from './flowText.ts';
-import { answered, found, type Method, needText, use, used, wayName } from './model.ts';
+import { endTexts, fine, standardText } from './flowText.ts';
+import { answered, found, isDesk, type Method, needText, use, used, wayName } from './model.ts';
 
 /** What a method makes of its figures, how good that is and why; or what it still needs, once the fingers rest. */
 export function MethodResult({ method }: { method: Method }) {
@@ -36,20 +36,24 @@ export function MethodResult({ method }: { method: Method }) {
   const answer = outcome.value;
   return (
     <section class="airflow-result" aria-label={words.of(wayName(method))}>
-      <Ledger caption={words.name} lines={linesOf(answer)} />
+      <Echo>{words.comes(standardText(answer.dryAirFlow), ...standardEnds(answer))}</Echo>
       {answer.partial && <Check>{words.partial}</Check>}
       {answer.remarks.map(({ code, weight, amounts }, index) => {
         const text = airflowRemarks[code]?.(...amounts.map((one) => joined(remarkAmount(one))));
         if (!text) return null;
         return weight === 'note' ? <Echo key={index}>{text}</Echo> : <Check key={index}>{text}</Check>;
       })}
-      <details class="fold">
-        <summary>{words.why}</summary>
-        <Ledger caption={words.why} lines={causesOf(answer)} />
-      </details>
-      <LateFold summary={words.working}>
-        <Working method={method} />
-      </LateFold>
+      <div class="fold-pair">
+        <details class="fold" open={isDesk.value}>
+          <summary>{words.name}</summary>
+          <Ledger caption={words.name} lines={linesOf(answer)} />
+        </details>
+        <LateFold summary={words.why}>
+          <Ledger caption={words.why} lines={causesOf(answer)} />
+          <h3>{words.working}</h3>
+          <Working method={method} />
+        </LateFold>
+      </div>
       {answered.value.length > 1 && (
         <p class="tools">
           <button
@@ -81,13 +85,16 @@ function linesOf(answer: AirflowFound): readonly LedgerLine[] {
     { name: words.asStandard, ...ofKind('volumeFlow', standard), sum: true },
     {
       name: words.range,
-      number: words.between(...endTexts({ volumeFlow: standard, u: answer.u })),
+      number: words.between(...standardEnds(answer)),
       unit: unitLabel(displayUnit.volumeFlow[system.value]),
     },
     { name: words.uncertainty, ...fine(answer.u) },
     ...(perTon ? [{ name: words.perTon, ...ofCapacity(perTon.each) }] : []),
   ];
 }
+
+/** Between which ends the standard air lies. */
+const standardEnds = ({ dryAirFlow, u }: AirflowFound) => endTexts({ volumeFlow: standardVolumeFlow(dryAirFlow), u });
 
 /** The causes, the greatest first, with what each rests on. */
 function causesOf({ sources }: AirflowFound): readonly LedgerLine[] {

@@ -2,7 +2,9 @@
 const numbered = (name: string) => (index: number) => `${name} ${index + 1}`;
 
 export const airflowMethods = {
-  assumed: 'What is taken for granted',
+  assumed: 'Taken for granted',
+  choose: 'Choose one',
+  taken: (answer: string) => `${answer} (assumed)`,
   fanTable: {
     table: 'The maker’s table',
     static: 'Static pressure',
@@ -12,6 +14,7 @@ export const airflowMethods = {
     another: 'Another speed',
   },
   traverse: {
+    where: 'Where the points are',
     readings: 'Readings, hole by hole',
     line: numbered('Hole'),
     point: (index: number) => String(index + 1),

@@ -2,6 +2,8 @@
 export const airflowResult = {
   name: 'What it comes to',
   of: (way: string) => `What it comes to by ${way}`,
+  comes: (flow: string, low: string, high: string) =>
+    `${flow} of standard air; nineteen times in twenty between ${low} and ${high}.`,
   asItMoves: 'As it moves there (actual)',
   asStandard: 'As standard air',
   perTon: 'For the nameplate size',

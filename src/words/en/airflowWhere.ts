@@ -17,7 +17,7 @@ interface WhereWords {
   readonly caution?: CautionWords;
 }
 
-export const whereFold = 'Where to measure, and how';
+export const whereFold = 'Where, and how';
 
 const drilling: CautionWords = {
   say: 'Never drill where you cannot see behind, nor near coil, drain pan, heaters, refrigerant pipes, wiring, boards or gas parts.',

@@ -1,12 +1,14 @@
 /** Words around the figures to copy from the maker's table. */
 export const figureWords = {
-  copy: (count: string, unit: string) => `Copy ${count} around the dots, in ${unit}.`,
+  copy: (count: string, unit: string) => `Copy ${count} at the dots, in ${unit}.`,
   printed: { btuh: 'Btu/h or MBh', kw: 'kW', ton: 'tons' },
   counts: ['no figure', 'one figure', 'two figures', 'three figures', 'four figures'],
   many: (count: number) => `${count} figures`,
   turn: 'Turn the grid',
-  more: 'Rows and blower',
-  less: 'Hide rows and blower',
+  more: 'More, or no table',
+  less: 'Hide the rest',
+  rows: (rows: string) => `Its rows: ${rows}`,
+  otherRows: 'Other rows',
   addSensible: 'Add sensible',
   dropSensible: 'Totals only',
   addBlock: 'Next airflow block',

@@ -6,10 +6,9 @@ export const steadyWords = {
   started: (time: string) => `Full speed and full airflow since ${time}.`,
   changed: (time: string) => `Changed at ${time}.`,
   notBefore: (from: string, to: string) => `Not before ${from}; then ten minutes of readings, to ${to}.`,
-  rule: 'Our rule: fifteen minutes after full speed and full airflow and after every change (common practice); then ten minutes in which no temperature moves by more than 2\u00a0°F and the computed capacity drifts by less than 2\u00a0%.',
-  typed: 'Type readings',
-  typedLead:
-    'Five readings over ten minutes will do: the return probe in the return air, the taped one in the supply air.',
+  rule: 'Fifteen minutes after full speed and full airflow and after every change (common practice); then ten minutes in which no temperature moves by more than 2\u00a0°F and the computed capacity drifts by less than 2\u00a0%.',
+  recordFold: 'From a record',
+  ruleFold: 'Our rule',
   open: 'Open a record (a CSV of any logger)',
   close: 'Put the record away',
   notStored: 'The record stays in this page only; its means go into the job.',

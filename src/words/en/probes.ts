@@ -11,7 +11,7 @@ export const probeSteps = {
   probesReturn: {
     name: 'Together in the return air',
     term: 'side by side',
-    lead: 'Put tape on one; the taped one goes in the supply. Both tips in the same moving return air, ten to fifteen minutes, then five readings over ten minutes.',
+    lead: 'Tape one: it goes in the supply. Both tips in the same moving return air for ten to fifteen minutes, then five readings in ten minutes.',
   },
   probesSupply: {
     name: 'Together in the supply air',
@@ -26,7 +26,7 @@ export const probeSteps = {
   probesSteady: {
     name: 'Waiting until steady',
     term: '',
-    lead: 'Each probe in its own place. The clocks are start times: a phone that locks or starts anew loses nothing.',
+    lead: 'Each probe in its own place; five readings over ten minutes will do. The clocks run on in a locked phone.',
   },
   probesPoints: {
     name: 'The supply air, point by point',
@@ -68,7 +68,8 @@ export const probeWords = {
   stamped: 'Each line notes its own time. Type 75, or 75.2; Enter leads on.',
   count: (count: number) => (count === 1 ? 'one reading' : `${count} readings`),
   differ: (temperature: string, humidity: string) => `${temperature}, ${humidity}`,
-  records: 'Open the records of the probes instead',
+  otherWays: 'Other ways',
+  records: 'From their records',
   points: 'Supply temperatures',
   point: (row: number) => `Point ${row}`,
   mean: (count: number, mean: string, spread: string) => `${count} points: mean ${mean}, spread ${spread}.`,

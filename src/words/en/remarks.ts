@@ -133,7 +133,7 @@ const rating: Readonly<Record<string, RemarkWords>> = {
       `Neither blower’s power is known: ${here} is assumed for this one and ${inside} inside the rating, each by its kind.`,
   },
   blowersTakenEqual: {
-    say: () => 'Neither blower’s power is known: both are taken to be alike, and nothing is corrected.',
+    say: () => 'Neither blower’s power is known: taken as alike.',
   },
   linesBeyondMaker: {
     say: () =>

@@ -13,7 +13,11 @@ export const sheet = {
 } as const;
 
 export const stepNames = {
-  entering: { name: 'Return air', term: 'entering', lead: 'Before the coil, after all returns have joined and mixed.' },
+  entering: {
+    name: 'Return air',
+    term: 'entering',
+    lead: 'Before the coil, after all returns have joined and mixed. Enter leads on, and so does an answer.',
+  },
   leaving: { name: 'Supply air', term: 'leaving', lead: 'After the coil, mixed, out of its sight: the taped probe.' },
   airflow: { name: 'Airflow', term: '', lead: 'With the coil wet and the blower on its cooling speed.' },
   outdoors: { name: 'Outdoors', term: '', lead: '' },

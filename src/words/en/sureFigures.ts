@@ -85,7 +85,7 @@ export const rangedNames = {
 
 /** Step 6, between its question and the line. */
 export const sureBody = {
-  differs: 'What the taped supply probe showed more than the other; less with a minus sign.',
+  differs: 'What the taped probe showed more; less with a minus sign.',
   how: 'Both probes in the same moving return air for ten to fifteen minutes, then in the supply air as long.',
   way: 'Check the probes',
   wayDone: 'Its readings',

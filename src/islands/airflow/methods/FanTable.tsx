@@ -7,7 +7,6 @@ import { airflowMethods as words } from '~/words/en/airflowMethods.ts';
 import { ChoiceField } from '../../ChoiceField.tsx';
 import { edit, job } from '../../jobStore.ts';
 import { QuantityField } from '../../QuantityField.tsx';
-import { Assumed } from '../Assumed.tsx';
 import { FanWhere } from '../FanWhere.tsx';
 import { GridCells } from '../GridCells.tsx';
 import { allPlaces, openRows, plainLines } from '../gridLines.ts';
@@ -26,7 +25,14 @@ export function FanTable() {
   ];
   return (
     <>
-      <FanWhere />
+      <FanWhere
+        assumed={
+          <>
+            <ChoiceField of="fanTable.motor" />
+            <ChoiceField of="fanTable.speed" />
+          </>
+        }
+      />
       <div class="field-row">
         <QuantityField of="fanTable.supplyStatic" />
         <QuantityField of="fanTable.returnStatic" />
@@ -35,7 +41,7 @@ export function FanTable() {
         table="fanTable"
         caption={words.fanTable.table}
         heads={columns.map(({ head }) => head)}
-        lines={plainLines(openRows('fanTable', most, 3), columns, words.fanTable.row)}
+        lines={plainLines(openRows('fanTable', most, 2), columns, words.fanTable.row)}
         fills={allPlaces(most, airflowTables.fanTable)}
       />
       {speeds < fanColumns.length && (
@@ -46,10 +52,6 @@ export function FanTable() {
         </p>
       )}
       {speeds > 1 && <Speed speeds={speeds} />}
-      <Assumed>
-        <ChoiceField of="fanTable.motor" />
-        <ChoiceField of="fanTable.speed" />
-      </Assumed>
       <MethodResult method="fanTable" />
     </>
   );

@@ -2,7 +2,6 @@ import { gridWords } from '~/words/en/airflowGrid.ts';
 import { airflowMethods as words } from '~/words/en/airflowMethods.ts';
 import { ChoiceField } from '../../ChoiceField.tsx';
 import { QuantityField } from '../../QuantityField.tsx';
-import { Assumed } from '../Assumed.tsx';
 import { GridCells } from '../GridCells.tsx';
 import { allPlaces, openRows, plainLines } from '../gridLines.ts';
 import { MethodResult } from '../MethodResult.tsx';
@@ -15,7 +14,15 @@ const columns = [{ column: 'flow', head: gridWords.airflow }];
 export function FlowGrid() {
   return (
     <>
-      <Where of="flowGrid" />
+      <Where
+        of="flowGrid"
+        assumed={
+          <>
+            <ChoiceField of="flowGrid.shownAs" />
+            <ChoiceField of="flowGrid.speed" />
+          </>
+        }
+      />
       <div class="field-row">
         <QuantityField of="flowGrid.normal" />
         <QuantityField of="flowGrid.withGrid" />
@@ -27,10 +34,6 @@ export function FlowGrid() {
         lines={plainLines(openRows('flowGrid.plates', most), columns, words.flowGrid.plate)}
         fills={allPlaces(most, ['flow'])}
       />
-      <Assumed>
-        <ChoiceField of="flowGrid.shownAs" />
-        <ChoiceField of="flowGrid.speed" />
-      </Assumed>
       <MethodResult method="flowGrid" />
     </>
   );

@@ -1,7 +1,7 @@
 import { grilleReadings } from '~/job/airflow/grille.ts';
 import { airflowMethods as words } from '~/words/en/airflowMethods.ts';
 import { ChoiceField } from '../../ChoiceField.tsx';
-import { Assumed } from '../Assumed.tsx';
+import { ChoiceSelect } from '../ChoiceSelect.tsx';
 import { GridCells } from '../GridCells.tsx';
 import { brokenLines, type GridColumn, openRows, plainLines } from '../gridLines.ts';
 import { MethodResult } from '../MethodResult.tsx';
@@ -19,14 +19,11 @@ const readings = grilleReadings.map((column, index) => ({ column, head: words.gr
 export function Grille() {
   return (
     <>
-      <Where of="grille" />
+      <Where of="grille" assumed={<ChoiceField of="grille.speed" />} />
       {Array.from({ length: openRows('grilles', most) }, (_, row) => (
         <Face key={row} row={row} />
       ))}
-      <ChoiceField of="grille.factorFrom" />
-      <Assumed>
-        <ChoiceField of="grille.speed" />
-      </Assumed>
+      <ChoiceSelect of="grille.factorFrom" />
       <MethodResult method="grille" />
     </>
   );

@@ -1,7 +1,7 @@
 import { gridWords } from '~/words/en/airflowGrid.ts';
 import { airflowMethods as words } from '~/words/en/airflowMethods.ts';
 import { ChoiceField } from '../../ChoiceField.tsx';
-import { Assumed } from '../Assumed.tsx';
+import { ChoiceSelect } from '../ChoiceSelect.tsx';
 import { GridCells } from '../GridCells.tsx';
 import { allPlaces, openRows, plainLines } from '../gridLines.ts';
 import { MethodResult } from '../MethodResult.tsx';
@@ -14,7 +14,16 @@ const columns = [{ column: 'flow', head: gridWords.airflow }];
 export function Hood() {
   return (
     <>
-      <Where of="hood" />
+      <Where
+        of="hood"
+        assumed={
+          <>
+            <ChoiceField of="hood.shownAs" />
+            <ChoiceField of="hood.tight" />
+            <ChoiceField of="hood.speed" />
+          </>
+        }
+      />
       <GridCells
         table="hood.returns"
         caption={words.hood.returns}
@@ -22,13 +31,8 @@ export function Hood() {
         lines={plainLines(openRows('hood.returns', most), columns, words.hood.grille)}
         fills={allPlaces(most, ['flow'])}
       />
-      <ChoiceField of="hood.kind" />
+      <ChoiceSelect of="hood.kind" />
       <ChoiceField of="hood.covers" />
-      <Assumed>
-        <ChoiceField of="hood.shownAs" />
-        <ChoiceField of="hood.tight" />
-        <ChoiceField of="hood.speed" />
-      </Assumed>
       <MethodResult method="hood" />
     </>
   );

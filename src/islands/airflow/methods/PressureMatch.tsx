@@ -1,6 +1,5 @@
 import { ChoiceField } from '../../ChoiceField.tsx';
 import { QuantityField } from '../../QuantityField.tsx';
-import { Assumed } from '../Assumed.tsx';
 import { MethodResult } from '../MethodResult.tsx';
 import { Where } from '../Where.tsx';
 
@@ -8,16 +7,20 @@ import { Where } from '../Where.tsx';
 export function PressureMatch() {
   return (
     <>
-      <Where of="pressureMatch" />
+      <Where
+        of="pressureMatch"
+        assumed={
+          <>
+            <ChoiceField of="match.shownAs" />
+            <ChoiceField of="match.speed" />
+          </>
+        }
+      />
       <div class="field-row">
         <QuantityField of="match.normal" />
         <QuantityField of="match.reached" />
       </div>
       <QuantityField of="match.fanFlow" />
-      <Assumed>
-        <ChoiceField of="match.shownAs" />
-        <ChoiceField of="match.speed" />
-      </Assumed>
       <MethodResult method="pressureMatch" />
     </>
   );

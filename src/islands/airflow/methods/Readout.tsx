@@ -1,6 +1,6 @@
 import { ChoiceField } from '../../ChoiceField.tsx';
 import { QuantityField } from '../../QuantityField.tsx';
-import { Assumed } from '../Assumed.tsx';
+import { ChoiceSelect } from '../ChoiceSelect.tsx';
 import { MethodResult } from '../MethodResult.tsx';
 import { Where } from '../Where.tsx';
 
@@ -8,14 +8,13 @@ import { Where } from '../Where.tsx';
 export function Readout() {
   return (
     <>
-      <Where of="readout" />
+      <Where of="readout" assumed={<ChoiceField of="readout.speed" />} />
       <QuantityField of="readout.volumeFlow" />
       <ChoiceField of="readout.shows" />
-      <ChoiceField of="airflow.place" open />
-      <ChoiceField of="airflow.kind" open />
-      <Assumed>
-        <ChoiceField of="readout.speed" />
-      </Assumed>
+      <div class="field-row">
+        <ChoiceSelect of="airflow.place" />
+        <ChoiceSelect of="airflow.kind" />
+      </div>
       <MethodResult method="readout" />
     </>
   );

@@ -3,7 +3,7 @@ import { airflowMethods as words } from '~/words/en/airflowMethods.ts';
 import { ChoiceField } from '../../ChoiceField.tsx';
 import { job } from '../../jobStore.ts';
 import { QuantityField } from '../../QuantityField.tsx';
-import { Assumed } from '../Assumed.tsx';
+import { ChoiceSelect } from '../ChoiceSelect.tsx';
 import { MethodResult } from '../MethodResult.tsx';
 import { Where } from '../Where.tsx';
 
@@ -13,20 +13,27 @@ export function TemperatureRise() {
   const caution = heat === 'fuel' ? words.temperatureRise.gasCaution : words.temperatureRise.liveCaution;
   return (
     <>
-      <Where of="temperatureRise" cautions={[caution]} />
-      <ChoiceField of="rise.heat" />
+      <Where
+        of="temperatureRise"
+        cautions={[caution]}
+        assumed={
+          <>
+            {(heat === 'single' || heat === 'three') && <QuantityField of="rise.powerFactor" />}
+            <ChoiceField of="rise.blowerBetween" />
+            {chosen(job.value, 'rise.blowerBetween') === 'yes' && <QuantityField of="rise.blowerPower" />}
+          </>
+        }
+      />
+      <ChoiceSelect of="rise.heat" />
       {heat === 'fuel' ? <Fuel /> : heat === 'power' ? <QuantityField of="rise.power" /> : <Electric />}
       <div class="field-row">
         <QuantityField of="rise.entering" />
         <QuantityField of="rise.leaving" />
       </div>
-      <ChoiceField of="rise.probes" />
-      <ChoiceField of="rise.speed" />
-      <Assumed>
-        {(heat === 'single' || heat === 'three') && <QuantityField of="rise.powerFactor" />}
-        <ChoiceField of="rise.blowerBetween" />
-        {chosen(job.value, 'rise.blowerBetween') === 'yes' && <QuantityField of="rise.blowerPower" />}
-      </Assumed>
+      <div class="field-row">
+        <ChoiceSelect of="rise.probes" />
+        <ChoiceSelect of="rise.speed" />
+      </div>
       <MethodResult method="temperatureRise" />
     </>
   );

@@ -4,8 +4,9 @@ import { chosen } from '~/job/choices.ts';
 import { airflowMethods as words } from '~/words/en/airflowMethods.ts';
 import { ChoiceField } from '../../ChoiceField.tsx';
 import { job } from '../../jobStore.ts';
+import { LateFold } from '../../LateFold.tsx';
 import { QuantityField } from '../../QuantityField.tsx';
-import { Assumed } from '../Assumed.tsx';
+import { ChoiceSelect } from '../ChoiceSelect.tsx';
 import { GridCells } from '../GridCells.tsx';
 import { allPlaces, brokenLines, plainLines } from '../gridLines.ts';
 import { MethodResult } from '../MethodResult.tsx';
@@ -19,7 +20,21 @@ export function Traverse() {
   const round = chosen(job.value, 'traverse.shape') === 'round';
   return (
     <>
-      <Where of="traverse" />
+      <Where
+        of="traverse"
+        assumed={
+          <>
+            <ChoiceField of="traverse.place" />
+            <div class="field-row">
+              <QuantityField of="traverse.straight" />
+            </div>
+            <ChoiceField of="traverse.behind" />
+            <ChoiceField of="traverse.lines" only={round ? ['2', '3'] : ['5', '6', '7']} />
+            <ChoiceField of="traverse.points" only={round ? ['6', '8', '10'] : ['5', '6', '7']} />
+            <ChoiceField of="traverse.speed" />
+          </>
+        }
+      />
       <ChoiceField of="traverse.shape" />
       {round ? (
         <QuantityField of="traverse.diameter" />
@@ -29,10 +44,12 @@ export function Traverse() {
           <QuantityField of="traverse.height" />
         </div>
       )}
-      <ChoiceField of="traverse.instrument" />
+      <ChoiceSelect of="traverse.instrument" />
       {points.ok && (
         <>
-          <Section points={points.value} />
+          <LateFold summary={words.traverse.where}>
+            <Section points={points.value} />
+          </LateFold>
           <Readings
             holes={points.value.lines.length}
             points={points.value.lines[0]?.points.length ?? 0}
@@ -40,16 +57,6 @@ export function Traverse() {
           />
         </>
       )}
-      <Assumed>
-        <ChoiceField of="traverse.place" />
-        <div class="field-row">
-          <QuantityField of="traverse.straight" />
-        </div>
-        <ChoiceField of="traverse.behind" />
-        <ChoiceField of="traverse.lines" only={round ? ['2', '3'] : ['5', '6', '7']} />
-        <ChoiceField of="traverse.points" only={round ? ['6', '8', '10'] : ['5', '6', '7']} />
-        <ChoiceField of="traverse.speed" />
-      </Assumed>
       <Profile />
       <MethodResult method="traverse" />
     </>

@@ -1,9 +1,12 @@
-import { useMemo } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { chosen } from '~/job/choices.ts';
 import type { Cell, Grid } from '~/job/ratingGrid.ts';
+import { ratingSeries } from '~/job/ratingSeries.ts';
 import { Echo } from '~/parts/Echo.tsx';
+import { choiceWords } from '~/words/en/choices.ts';
 import { echoes } from '~/words/en/echoes.ts';
 import { figureWords } from '~/words/en/figures.ts';
+import { parts } from '~/words/en/parts.ts';
 import { typing } from '../../fields.ts';
 import { lazy } from '../../lazy.tsx';
 import { QuantityField } from '../../QuantityField.tsx';
@@ -22,21 +25,38 @@ const Photo = lazy(() => import('./Photo.tsx').then((module) => module.Photo));
 export function Figures() {
   const here = readyGrid.value;
   const { id, chosen: answers, tables } = job.value;
-  // The rows are asked for until the first figure says which they are; then the question stays while the step stands.
-  const asked = useMemo(() => answers['rating.series'] === undefined, [id]);
+  // Which rows are taken is said until somebody has said which they are; the line then stays while the step stands.
+  const unsaid = useMemo(() => answers['rating.series'] === undefined, [id]);
   // Who typed the figures before knows what to copy.
   const typedBefore = useMemo(() => (tables.rating?.rows.length ?? 0) > 0, [id]);
   if (here === null) return null;
   return (
     <>
       {!typedBefore && <p class="step-say">{copySentence(here)}</p>}
-      {asked && more.value === null && <SeriesField />}
+      {unsaid && more.value === null && <Rows />}
       {photo.value && <Photo />}
       {here.airflows.map((_, block) => (
         <Block key={block} grid={here} block={block} />
       ))}
       <Understood grid={here} />
     </>
+  );
+}
+
+/** The rows that the table is taken to have, and the others on request. */
+function Rows() {
+  const [asking, ask] = useState(false);
+  const used = ratingSeries(job.value);
+  // Rows of its own have no line to be said in.
+  if (asking || used === 'other') return <SeriesField />;
+  return (
+    <Echo>
+      {figureWords.rows(choiceWords['rating.series'].options[used])}{' '}
+      {job.value.chosen['rating.series'] === undefined && parts.assumed}{' '}
+      <button type="button" class="plain-button" onClick={() => ask(true)}>
+        {figureWords.otherRows}
+      </button>
+    </Echo>
   );
 }
 
@@ -57,12 +77,14 @@ function Block({ grid: here, block }: { grid: Grid; block: number }) {
 
 /** How the last figure was read, and what the system should make. */
 function Understood({ grid: here }: { grid: Grid }) {
+  // Where the question stands below, its answer is not said twice.
+  const settled = useMemo(() => job.value.chosen['rating.basis'] !== undefined, [job.value.id]);
   if (typing.value?.startsWith('cell')) return <Echo>{'\u00a0'}</Echo>;
   const { expected } = assessment.value;
   const last = here.cells.findLast(({ read }) => read.state === 'read' && !read.plain);
   const said = [
     expected.ok && echoes.should(capacityText(expected.value.total)),
-    expected.ok && figureWords.basis[chosen(job.value, 'rating.basis') ?? 'unsure'],
+    expected.ok && settled && more.value === null && figureWords.basis[chosen(job.value, 'rating.basis') ?? 'unsure'],
     expected.ok && expected.value.outside.length > 0 && figureWords.extended,
     last && readSentence(last),
   ].filter(Boolean);

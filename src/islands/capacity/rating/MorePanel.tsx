@@ -8,6 +8,7 @@ import { grid, isGeneric, readyGrid } from '../cells.ts';
 import { isEqual } from './isEqual.ts';
 import { more } from './more.ts';
 import { PrintedRating } from './PrintedRating.tsx';
+import { PanelTools } from './RatingTools.tsx';
 import { SeriesField } from './SeriesField.tsx';
 
 /** What is rarely needed: other rows, columns and units than the usual ones, the blower's heat, the maker's factors. */
@@ -36,6 +37,7 @@ export function MorePanel() {
 function Panel() {
   return (
     <div class="heads">
+      <PanelTools />
       {!isGeneric.value && !usesSheet(job.value) && <Heads />}
       <div class="field-row">
         <QuantityField of="rating.blowerPower" />

@@ -8,13 +8,11 @@ import { isGeneric, readyGrid } from '../cells.ts';
 import { more } from './more.ts';
 import { hold, photo } from './photo.ts';
 
-/** The keys at the foot of step 5. */
+/** The keys at the foot of step 5: one row on a phone. What is needed now and then stands in the panel. */
 export function RatingTools() {
-  const generic = isGeneric.value;
-  const sheet = usesSheet(job.value);
   return (
     <>
-      {!generic && !sheet && readyGrid.value && <TableKeys />}
+      {!isGeneric.value && !usesSheet(job.value) && readyGrid.value && <PhotoKey />}
       <button
         type="button"
         class="plain-button"
@@ -25,9 +23,16 @@ export function RatingTools() {
       >
         {more.value === null ? figureWords.more : figureWords.less}
       </button>
-      <a class="plain-button" href={href('/worksheets/line-set/')}>
-        {figureWords.longLines}
-      </a>
+    </>
+  );
+}
+
+/** The keys at the head of the panel: another shape of the table, what stands for it, what comes off it. */
+export function PanelTools() {
+  const generic = isGeneric.value;
+  return (
+    <p class="tools">
+      {!generic && !usesSheet(job.value) && readyGrid.value && <TableKeys />}
       <button
         type="button"
         class="plain-button"
@@ -35,7 +40,10 @@ export function RatingTools() {
       >
         {generic ? figureWords.haveTable : figureWords.certifiedOnly}
       </button>
-    </>
+      <a class="plain-button" href={href('/worksheets/line-set/')}>
+        {figureWords.longLines}
+      </a>
+    </p>
   );
 }
 
@@ -44,7 +52,6 @@ function TableKeys() {
     <>
       <Switch of="rating.turned" on="yes" off="no" names={[figureWords.turn, figureWords.turn]} />
       <Switch of="rating.withSensible" on="yes" off="no" names={[figureWords.addSensible, figureWords.dropSensible]} />
-      <PhotoKey />
       {(betweenBlocks() || job.value.chosen['rating.blocks'] === 'two') && (
         <Switch of="rating.blocks" on="two" off="one" names={[figureWords.addBlock, figureWords.dropBlock]} />
       )}

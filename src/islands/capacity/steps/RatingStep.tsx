@@ -34,7 +34,7 @@ export function RatingStep() {
   useEffect(() => {
     if (half) void fetchLate();
   }, [half]);
-  // What was answered before stands in the line of the step; it is asked again behind “Rows and blower”.
+  // What was answered before stands in the line of the step; it is asked again behind “More, or no table”.
   const settled = useMemo(() => job.value.chosen['rating.basis'] !== undefined, [job.value.id]);
   return (
     <StepFrame step="rating" tools={half && <RatingTools />} panel={half && <MorePanel />}>

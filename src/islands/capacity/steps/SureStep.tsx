@@ -9,13 +9,14 @@ import { Remarks } from '../Remarks.tsx';
 import { StepFrame } from '../StepFrame.tsx';
 
 const SureBody = lazy(() => import('../sure/SureBody.tsx').then((module) => module.SureBody));
+const SureTools = lazy(() => import('../sure/SureBody.tsx').then((module) => module.SureTools));
 const Limits = lazy(() => import('../sure/Limits.tsx').then((module) => module.Limits));
 
 /** Step 6: whether the probes were checked against each other, and the line that was agreed on. */
 export function SureStep() {
   const isNear = capacitySteps.isOpen('sure') || expectedHalf.value !== null;
   return (
-    <StepFrame step="sure">
+    <StepFrame step="sure" tools={isNear && <SureTools />}>
       <ChoiceField of="sideBySide" />
       {isNear && <SureBody />}
       <QuantityField of="line" />

@@ -24,12 +24,19 @@ export function SureBody() {
     <>
       {compared ? <FromReadings /> : checked ? <Differences /> : <p class="hint">{words.how}</p>}
       <ByStandard />
-      <p class="tools">
-        <a href={href('/worksheets/probes/')}>{compared ? words.wayDone : words.way}</a>
-      </p>
       <Picture />
       <LateLine />
     </>
+  );
+}
+
+/** To the sheet on which the probes are compared. */
+export function SureTools() {
+  const done = comparedIn('return') ?? comparedIn('supply');
+  return (
+    <a class="plain-button" href={href('/worksheets/probes/')}>
+      {done && job.value.chosen.sideBySide === 'yes' ? words.wayDone : words.way}
+    </a>
   );
 }
 

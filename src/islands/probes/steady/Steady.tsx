@@ -30,13 +30,7 @@ export function Steady() {
   return (
     <>
       <Clocks />
-      {!record.value && (
-        <details class="fold" open>
-          <summary>{words.typed}</summary>
-          <p class="hint">{words.typedLead}</p>
-          <PairCells air="steady" />
-        </details>
-      )}
+      {!record.value && <PairCells air="steady" />}
       <OpenRecord />
       {record.value && said.value && (
         <RecordColumns
@@ -50,7 +44,6 @@ export function Steady() {
         />
       )}
       <SteadyResult />
-      <p class="hint">{words.rule}</p>
     </>
   );
 }
@@ -86,28 +79,37 @@ function OpenRecord() {
   const rows = rowsReading.value;
   return (
     <>
-      <p class="tools">
-        <label class="file-key">
-          <input
-            id="open-record"
-            type="file"
-            accept=".csv,.txt,.tsv,text/csv,text/plain"
-            onChange={({ currentTarget }) => {
-              const [file] = currentTarget.files ?? [];
-              if (file) openRecord(file);
-              // The same file may be opened again after it was changed.
-              currentTarget.value = '';
-            }}
-          />
-          {words.open}
-        </label>
-        {open && (
-          <button type="button" class="plain-button" onClick={putAway}>
-            {words.close}
-          </button>
-        )}
-      </p>
-      <p class="hint">{words.notStored}</p>
+      <div class="fold-pair">
+        <details class="fold" open={open !== null}>
+          <summary>{words.recordFold}</summary>
+          <p class="tools">
+            <label class="file-key">
+              <input
+                id="open-record"
+                type="file"
+                accept=".csv,.txt,.tsv,text/csv,text/plain"
+                onChange={({ currentTarget }) => {
+                  const [file] = currentTarget.files ?? [];
+                  if (file) openRecord(file);
+                  // The same file may be opened again after it was changed.
+                  currentTarget.value = '';
+                }}
+              />
+              {words.open}
+            </label>
+            {open && (
+              <button type="button" class="plain-button" onClick={putAway}>
+                {words.close}
+              </button>
+            )}
+          </p>
+          <p class="hint">{words.notStored}</p>
+        </details>
+        <details class="fold">
+          <summary>{words.ruleFold}</summary>
+          <p class="hint">{words.rule}</p>
+        </details>
+      </div>
       <div role="status">
         {rows !== null && <Echo>{rows === 0 ? recordWords.reading : recordWords.rowsRead(formatNumber(rows, 0))}</Echo>}
       </div>

@@ -13,12 +13,17 @@ const OpenPairs = lazy(() => import('../pairs/OpenPairs.tsx').then((module) => m
 export function ReturnStep() {
   return (
     <StepOf step="probesReturn">
-      <ChoiceField of="humidityAs" />
-      <ChoiceField of="probes.how" />
       {isSwapped.value && <p class="hint">{words.swap}</p>}
       <PairCells air={isSwapped.value ? 'swap' : 'return'} />
-      {!isSwapped.value && <Records air="return" />}
       <Found air="return" />
+      <div class="fold-pair">
+        <details class="fold">
+          <summary>{words.otherWays}</summary>
+          <ChoiceField of="humidityAs" />
+          <ChoiceField of="probes.how" />
+        </details>
+        {!isSwapped.value && <Records air="return" />}
+      </div>
     </StepOf>
   );
 }

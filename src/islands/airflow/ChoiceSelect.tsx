@@ -1,0 +1,25 @@
+import { choiceOf } from '~/job/choices.ts';
+import { Select } from '~/parts/Select.tsx';
+import { airflowMethods as words } from '~/words/en/airflowMethods.ts';
+import { type AskedChoice, choiceWords } from '~/words/en/choices.ts';
+import { edit, job } from '../jobStore.ts';
+
+/** One choice of the job as the phone's own list, where boxes for its long answers would fill the screen. */
+export function ChoiceSelect({ of: key }: { of: AskedChoice }) {
+  const { ask, options } = choiceWords[key];
+  const { assumed } = choiceOf(key);
+  const value = job.value.chosen[key];
+  const names: Readonly<Record<string, string>> = options;
+  return (
+    <Select
+      id={`choice-${key}`}
+      ask={ask}
+      options={names}
+      value={value}
+      open={assumed === undefined ? words.choose : words.taken(names[assumed] ?? assumed)}
+      onChoose={(to, select) => {
+        if (!edit({ slot: 'chosen', key, to })) select.value = value ?? '';
+      }}
+    />
+  );
+}
