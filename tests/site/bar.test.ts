@@ -10,6 +10,7 @@ import {
   fillJob,
   focused,
   openAll,
+  openMore,
   readings,
   sheet,
   step,
@@ -84,7 +85,7 @@ test('a machine that may choose its own speed gets no verdict', async () => {
 test('a day outside the table gets no verdict; carried on by hand, the table gives a share, marked', async () => {
   const page = await openSheet();
   await fillJob(page);
-  await page.getByRole('button', { name: 'Rows and blower' }).click();
+  await openMore(page);
   await fill(page, { 'rating.outdoorLow': '75', 'rating.outdoorHigh': '85' });
   await fillCells(page);
   await says(page, 'No verdict', /91(\.0)? °F is beyond your table$/);

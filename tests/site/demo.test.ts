@@ -11,6 +11,7 @@ import {
   go,
   keptText,
   openAll,
+  openMore,
   plain,
   ready,
   sheet,
@@ -70,7 +71,7 @@ test('choosing, listing, switching and noting in it ask too, and change nothing'
   const page = await openDemo();
   await openAll(page);
   // What was answered before is asked again there.
-  await step(page, 'rating').getByRole('button', { name: 'Rows and blower' }).tap();
+  await openMore(page);
   const before = [await figures(page), await chosen(page), await bar(page)];
   const acts: readonly (() => Promise<unknown>)[] = [
     () => step(page, 'outdoors').getByRole('radio', { name: 'No or not sure' }).tap(),
@@ -131,7 +132,7 @@ test('a copy is a job of one’s own with the same figures, still called invente
   expect(new URL(page.url()).search).toMatch(/^\?job=[\w-]+$/);
   expect(await page.locator('.notices').innerText()).toContain('A copy of the demo');
   await field(page, 'leaving.dryBulb').fill('58');
-  await step(page, 'rating').getByRole('button', { name: 'Rows and blower' }).tap();
+  await openMore(page);
   await choose(page, 'rating', 'No (gross)');
   await keptText(page, 'gross');
   await page.reload();

@@ -11,6 +11,7 @@ import {
   go,
   keptText,
   openAll,
+  openMore,
   phone,
   plain,
   sheet,
@@ -233,6 +234,7 @@ test('a whole table that was pasted is drawn whole, with what was measured and i
 test('a certified capacity alone is drawn as an estimate, with its band', async () => {
   const page = await open(sheet, desk);
   await fillJob(page);
+  await openMore(page);
   await step(page, 'rating').getByRole('button', { name: 'Certified rating only' }).click();
   await fill(page, { 'rating.certified': '34000' });
   await expect.poll(async () => plain(await step(page, 'rating').innerText())).toContain('An estimate: open sources');

@@ -1,7 +1,7 @@
 /** Fields that are asked for in two places, labels, signs: each does what stands on it. */
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { bar, choose, field, fillJob, openAll, plain, sheet, step, unfoldAll, useSite } from './support.ts';
+import { bar, choose, field, fillJob, openAll, openMore, plain, sheet, step, unfoldAll, useSite } from './support.ts';
 
 const { open } = useSite();
 
@@ -11,7 +11,7 @@ async function unfolded(): Promise<Page> {
   await fillJob(page);
   await step(page, 'sure').getByRole('radio', { name: 'Yes, type the difference' }).check();
   await unfoldAll(page);
-  await step(page, 'rating').getByRole('button', { name: 'Rows and blower' }).click();
+  await openMore(page);
   return page;
 }
 

@@ -1,7 +1,7 @@
 /** With the keyboard of a phone open some 400 px are left: what is typed, what is said of it and the answer are all in view. */
 import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { field, fill, fillCells, readings, sheet, step, typingPhone, useSite } from './support.ts';
+import { field, fill, fillCells, openMore, readings, sheet, step, typingPhone, useSite } from './support.ts';
 
 const { open } = useSite();
 
@@ -104,9 +104,9 @@ const unfold: Readonly<Record<string, (page: Page) => Promise<void>>> = {
   airflow: (page) => step(page, 'airflow').locator('summary').tap(),
   rating: async (page) => {
     const rating = step(page, 'rating');
+    await openMore(page);
     await rating.getByRole('button', { name: 'Add sensible' }).tap();
     await rating.getByRole('button', { name: 'Next airflow block' }).tap();
-    await rating.getByRole('button', { name: 'Rows and blower' }).tap();
   },
   sure: (page) => step(page, 'sure').getByRole('radio', { name: 'Yes, type the difference' }).check(),
 };

@@ -198,7 +198,7 @@ function ownRecord(offset: number, behind: number): Buffer {
 test('the records of both probes are brought to one clock, and their readings taken over as five means', async () => {
   const page = await open(probes);
   await openAll(page);
-  await step(page, 'probesReturn').getByText('Open the records of the probes instead').tap();
+  await step(page, 'probesReturn').getByText('From their records').tap();
   const record = (name: string, buffer: Buffer) => ({ name, mimeType: 'text/csv', buffer });
   const files = [record('a.csv', ownRecord(0, 0)), record('b.csv', ownRecord(0.5, 60))];
   const field = page.locator('#open-pairs-return');

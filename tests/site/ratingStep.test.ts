@@ -14,6 +14,7 @@ import {
   focused,
   keptText,
   openAll,
+  openMore,
   phone,
   plain,
   readings,
@@ -40,9 +41,10 @@ async function readSheet(): Promise<Page> {
   return page;
 }
 
-test('one tap takes the rows that the table has, and the heads follow', async () => {
+test('the rows that the table has are two taps away, and the heads follow', async () => {
   const page = await readSheet();
   expect(await heads(page)).toEqual(['85', '95', '62', '67']);
+  await tap(page, 'Other rows');
   await rating(page).getByRole('radio', { name: '59 63 67 71 °F' }).check();
   expect(await heads(page)).toEqual(['85', '95', '59', '63']);
   await fillCells(page);
@@ -63,6 +65,7 @@ test('a tap on a head leads to the field that changes it, and a head on the read
 
 test('a table with rows of its own is asked for them, and the question stays open until they are there', async () => {
   const page = await readSheet();
+  await tap(page, 'Other rows');
   await rating(page).getByRole('radio', { name: 'Other', exact: true }).check();
   await fill(page, { 'rating.wetBulbLow': '60', 'rating.wetBulbHigh': '66' });
   await expect.poll(() => heads(page)).toEqual(['85', '95', '60', '66']);
@@ -75,6 +78,7 @@ test('turned, the grid is walked in the order in which that table is read, and t
   await expect.poll(() => bar(page).then(([big]) => big)).toMatch(/^\d+ % of/);
   const [big] = await bar(page);
   const [a, b, c, d] = await cellNames(page);
+  await openMore(page);
   await tap(page, 'Turn the grid');
   expect(await heads(page)).toEqual(['62', '67', '85', '95']);
   expect(await cellNames(page)).toEqual([a, c, b, d]);
@@ -102,6 +106,7 @@ test('turned, the grid is walked in the order in which that table is read, and t
 test('the next airflow block is one tap away, with fields of its own', async () => {
   const page = await readSheet();
   await fill(page, { 'rating.airflow': '1000' });
+  await openMore(page);
   await tap(page, 'Next airflow block');
   await fill(page, { 'rating.airflowSecond': '1200' });
   expect(await cellFields(page).count()).toBe(8);
@@ -193,6 +198,7 @@ test('with totals alone the answer says why the cooling part of what it should m
 
 test('with the certified capacity alone the share comes as an estimate wherever it stands', async () => {
   const page = await readSheet();
+  await openMore(page);
   await tap(page, 'Certified rating only');
   expect(await cellFields(page).count()).toBe(0);
   await fill(page, { 'rating.certified': '35000' });
@@ -214,6 +220,7 @@ test('with the certified capacity alone the share comes as an estimate wherever 
 
 test('a machine that chooses its own speed gets no estimate, and is told why', async () => {
   const page = await readSheet();
+  await openMore(page);
   await tap(page, 'Certified rating only');
   await fill(page, { 'rating.certified': '35000' });
   await choose(page, 'rating', 'Variable speed');
@@ -238,7 +245,7 @@ test('a job that was typed before opens on a phone without what is settled, and 
   await expect.poll(async () => plain(await rating(page).innerText())).toContain('The table is net.');
   expect(await rating(page).getByRole('radio', { name: 'Yes (net)' }).count()).toBe(0);
   expect((await rating(page).boundingBox())!.height).toBeLessThanOrEqual(664);
-  await rating(page).getByRole('button', { name: 'Rows and blower' }).click();
+  await openMore(page);
   expect(await rating(page).getByRole('radio', { name: 'Yes (net)' }).isChecked()).toBe(true);
   expect(await rating(page).getByText('Paste or open a whole table').isVisible()).toBe(true);
 });

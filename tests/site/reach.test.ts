@@ -2,7 +2,7 @@
 import type { BrowserContextOptions, Page } from 'playwright-core';
 import { expect, inject, test } from 'vitest';
 import { pagesUnder } from './builtSite.ts';
-import { field, fillJob, go, openAll, phone, sheet, step, unfoldAll, useSite } from './support.ts';
+import { field, fillJob, go, openAll, openMore, phone, sheet, step, unfoldAll, useSite } from './support.ts';
 
 const { open } = useSite();
 const narrow: BrowserContextOptions = { ...phone, viewport: { width: 320, height: 640 } };
@@ -12,7 +12,7 @@ async function wholeSheet(options: BrowserContextOptions): Promise<Page> {
   const page = await open(sheet, options);
   await openAll(page);
   await fillJob(page);
-  await page.getByRole('button', { name: 'Rows and blower' }).click();
+  await openMore(page);
   await step(page, 'sure').getByRole('radio', { name: 'Yes, type the difference' }).check();
   await page.getByRole('button', { name: 'Another reading' }).first().click();
   await unfoldAll(page);

@@ -164,6 +164,9 @@ export async function choose(page: Page, stepName: string, option: string): Prom
   await step(page, stepName).getByRole('radio', { name: option, exact: true }).first().check();
 }
 
+/** What is needed now and then in step 5: other shapes of the table, other rows, the blower, or no table. */
+export const openMore = (page: Page) => step(page, 'rating').getByRole('button', { name: 'More, or no table' }).click();
+
 /** The fields of the maker's table, in the order in which they stand. */
 export const cellFields = (page: Page) => page.locator('.cell-fields input');
 

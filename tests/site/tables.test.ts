@@ -11,6 +11,7 @@ import {
   fillJob,
   go,
   openAll,
+  openMore,
   plain,
   readings,
   ready,
@@ -45,6 +46,7 @@ async function jobWithCells(): Promise<{ page: Page; before: string }> {
 }
 
 async function openPaste(page: Page): Promise<void> {
+  await openMore(page);
   await step(page, 'rating').getByText('Paste or open a whole table').click();
   await pasteBox(page).waitFor();
 }

@@ -3,7 +3,7 @@ import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { type GoldenJob, goldenJobRows } from '../published/data/goldenJobRows.ts';
-import { bar, choose, desk, fill, fillJob, openAll, phone, plain, sheet, step, useSite } from './support.ts';
+import { bar, choose, desk, fill, fillJob, openAll, openMore, phone, plain, sheet, step, useSite } from './support.ts';
 
 const { open } = useSite();
 const golden = goldenJobRows[0] as GoldenJob;
@@ -22,7 +22,7 @@ const figures = (page: Page) => page.locator('.sure-figures');
 
 /** The first job of the outside script, its blowers too: the airflow of the rating is left empty, as there. */
 async function goldenOn(page: Page): Promise<void> {
-  await page.getByRole('button', { name: 'Rows and blower' }).click();
+  await openMore(page);
   await fill(page, {
     'rating.blowerPower': String(golden.blowerInside),
     'blower.power': String(golden.blowerHere),
