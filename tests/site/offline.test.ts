@@ -8,16 +8,27 @@ import { expect, inject, test } from 'vitest';
 import { offline } from '../../src/build/offline.mjs';
 import { serve } from '../../src/build/serve.mjs';
 import { compressed, pagesUnder } from './builtSite.ts';
-import { bar, cellFields, field, fillJob, keptText, openAll, phone, plain, ready, sheet, useSite } from './support.ts';
+import {
+  bar,
+  cellFields,
+  field,
+  fillJob,
+  keptText,
+  openAll,
+  phone,
+  plain,
+  ready,
+  sheet,
+  thenOffline,
+  useSite,
+} from './support.ts';
 
 const { blank, open, forgive } = useSite();
 
 /** A first visit, until the worker has kept the site; then the signal goes. */
 async function visitedThenOffline(path: string): Promise<Page> {
   const page = await open(path, { ...phone, serviceWorkers: 'allow' });
-  await page.locator('.frame-saved:not([hidden])').waitFor({ state: 'attached' });
-  await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
-  await page.context().setOffline(true);
+  await thenOffline(page);
   return page;
 }
 

@@ -125,6 +125,13 @@ export async function ready(page: Page): Promise<void> {
   await page.waitForFunction(() => document.querySelector('astro-island[ssr]:not([client="visible"])') === null);
 }
 
+/** Waits until the worker has kept the site; then the signal goes. */
+export async function thenOffline(page: Page): Promise<void> {
+  await page.locator('.frame-saved:not([hidden])').waitFor({ state: 'attached' });
+  await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
+  await page.context().setOffline(true);
+}
+
 export const field = (page: Page, key: string) => page.locator(`[id="field-${key}"]`);
 export const step = (page: Page, name: string) => page.locator(`#step-${name}`);
 export const nextKey = (page: Page) => page.locator('.answer-bar .next');

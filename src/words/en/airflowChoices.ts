@@ -66,11 +66,11 @@ export const airflowChoiceWords = {
     options: { measured: 'Measured in the flue', annual: 'The label', guessed: 'A guess' },
   },
   'rise.probes': {
-    ask: 'How was the supply air read?',
+    ask: 'Supply air was read at',
     options: { several: 'Several points, shielded', one: 'One point, shielded', inSight: 'In sight of the heat' },
   },
   'rise.blowerBetween': { ask: 'Is the blower between the two probes?', options: { yes: 'Yes', no: 'No' } },
-  'rise.speed': speed,
+  'rise.speed': { ...speed, ask: 'The blower ran on' },
   'flowGrid.speed': speed,
   'flowGrid.shownAs': shownAs,
   'match.speed': speed,

@@ -11,7 +11,7 @@ export const airflowMethods = {
     speed: numbered('Speed'),
     row: (index: number) => String(index + 1),
     column: 'Which speed does it run on?',
-    another: 'Another speed',
+    another: 'Another speed of the table',
   },
   traverse: {
     where: 'Where the points are',
@@ -37,7 +37,7 @@ export const airflowMethods = {
   },
   temperatureRise: {
     liveCaution: {
-      say: 'Heater terminals are live. Voltage and current are read by a licensed person; everyone else reads them from a meter that is fitted.',
+      say: 'Heater terminals are live. A licensed person reads voltage and current; everyone else a meter that is fitted.',
       of: 'electricity',
     },
     gasCaution: {

@@ -38,13 +38,13 @@ export const airflowQuantityWords = {
   'rise.heatingValue': {
     name: 'Heating value',
     inSentence: 'heating value',
-    hint: 'From the supplier, for this place and this month.',
+    hint: 'From the supplier.',
   },
   'rise.efficiency': {
     name: 'Efficiency',
     term: 'combustion',
     inSentence: 'combustion efficiency',
-    hint: 'Measured in the flue. The yearly figure on the label is another thing.',
+    hint: 'Measured in the flue; not the yearly one.',
   },
   'rise.entering': { name: 'Return air', inSentence: 'return temperature' },
   'rise.leaving': { name: 'Supply air', inSentence: 'supply temperature' },

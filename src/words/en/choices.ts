@@ -35,8 +35,8 @@ const ofEverySheet = {
     options: { entering: 'At the return', leaving: 'At the supply', unsure: 'Not sure' },
   },
   'airflow.kind': {
-    ask: 'Which kind of airflow?',
-    options: { actual: 'As it moves there (actual)', standard: 'As standard air', unsure: 'Not sure' },
+    ask: 'Which kind of airflow (actual or standard)?',
+    options: { actual: 'As it moves', standard: 'As standard air', unsure: 'Not sure' },
   },
   fullSpeed: {
     ask: 'Is it at full speed?',

@@ -11,7 +11,7 @@ export const probeSteps = {
   probesReturn: {
     name: 'Together in the return air',
     term: 'side by side',
-    lead: 'Tape one: it goes in the supply. Both tips in the same moving return air for ten to fifteen minutes, then five readings in ten minutes.',
+    lead: 'Tape the supply probe. Both in the same return air, ten to fifteen minutes; then five readings.',
   },
   probesSupply: {
     name: 'Together in the supply air',
@@ -26,7 +26,7 @@ export const probeSteps = {
   probesSteady: {
     name: 'Waiting until steady',
     term: '',
-    lead: 'Each probe in its own place; five readings over ten minutes will do. The clocks run on in a locked phone.',
+    lead: 'Each probe in its place; five readings over ten minutes. The clocks run on in a locked phone.',
   },
   probesPoints: {
     name: 'The supply air, point by point',

@@ -129,11 +129,10 @@ const rating: Readonly<Record<string, RemarkWords>> = {
       `The blower inside the rating is not known: ${power} is assumed, the rating’s default for this airflow.`,
   },
   blowersByKind: {
-    say: (here, inside) =>
-      `Neither blower’s power is known: ${here} is assumed for this one and ${inside} inside the rating, each by its kind.`,
+    say: (here, inside) => `Blower by kind: ${here}; in the rating ${inside}.`,
   },
   blowersTakenEqual: {
-    say: () => 'Neither blower’s power is known: taken as alike.',
+    say: () => 'Neither blower’s power is known: taken alike.',
   },
   linesBeyondMaker: {
     say: () =>

@@ -30,6 +30,13 @@ export function FanTable() {
           <>
             <ChoiceField of="fanTable.motor" />
             <ChoiceField of="fanTable.speed" />
+            {speeds < fanColumns.length && (
+              <p class="tools">
+                <button type="button" class="plain-button" onClick={() => ask(speeds + 1)}>
+                  {words.fanTable.another}
+                </button>
+              </p>
+            )}
           </>
         }
       />
@@ -44,13 +51,6 @@ export function FanTable() {
         lines={plainLines(openRows('fanTable', most, 2), columns, words.fanTable.row)}
         fills={allPlaces(most, airflowTables.fanTable)}
       />
-      {speeds < fanColumns.length && (
-        <p class="tools">
-          <button type="button" class="plain-button" onClick={() => ask(speeds + 1)}>
-            {words.fanTable.another}
-          </button>
-        </p>
-      )}
       {speeds > 1 && <Speed speeds={speeds} />}
       <MethodResult method="fanTable" />
     </>
