@@ -29,11 +29,13 @@ export function leadOn<Step extends string>(sheet: SheetSteps<Step>): () => void
     }
   };
   const answer = ({ target }: Event) => {
-    const one = asked?.contains(target as Node) ? asked : null;
+    const one = asked;
+    // The field that was left for the answer says that it has changed, too.
+    if (!one?.contains(target as Node)) return;
     asked = null;
     // What the answer changes is drawn in a microtask that was put in line before this one. Some phones open their keyboard
     // only within the tap itself.
-    if (one) queueMicrotask(() => go(one));
+    queueMicrotask(() => go(one));
   };
   const stop = effect(() => {
     const { kept, openStep, after } = sheet;

@@ -1,6 +1,8 @@
+import type { ComponentChildren } from 'preact';
+
 export interface SelectProps {
   readonly id: string;
-  readonly ask: string;
+  readonly ask: ComponentChildren;
   readonly options: Readonly<Record<string, string>>;
   readonly value: string | undefined;
   /** What stands there while nothing is chosen. */

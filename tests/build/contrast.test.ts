@@ -72,6 +72,36 @@ describe.each(Object.entries(themes))('in %s', (_, tokens) => {
   });
 });
 
+/**
+ * What is left of a colour at 60 % of the contrast, as `contrast(60%)` of CSS Filter Effects has it: each channel is drawn to the
+ * middle by two fifths. So glare on a phone is taken to be: white is greyed by it, and black is lit.
+ */
+function inGlare(hex: string): string {
+  const [, r = '', g = '', b = ''] =
+    /^#(\w\w)(\w\w)(\w\w)$/.exec(hex.length === 4 ? hex.replace(/\w/g, '$&$&') : hex) ?? [];
+  const drawn = [r, g, b].map((digits) => Math.round(0.6 * Number.parseInt(digits, 16) + 0.2 * 255));
+  return `#${drawn.map((channel) => channel.toString(16).padStart(2, '0')).join('')}`;
+}
+
+describe('at 60 % of the contrast', () => {
+  const left = (tokens: Tokens, name: string) => contrast(inGlare(tokens[name]!), inGlare(tokens.paper!));
+
+  it('draws black and white to two greys', () => {
+    expect([inGlare('#000'), inGlare('#ffffff')]).toEqual(['#333333', '#cccccc']);
+  });
+
+  it.each(['ink', 'quiet', 'touch', 'edge', 'return', 'supply'])(
+    'sun leaves what is in %s as clear as text',
+    (name) => {
+      expect(left(themes.sun!, name)).toBeGreaterThanOrEqual(4.5);
+    },
+  );
+
+  it.each(Object.keys(themes))('what is in ink can still be read in %s', (theme) => {
+    expect(left(themes[theme]!, 'ink')).toBeGreaterThanOrEqual(4.5);
+  });
+});
+
 describe('sun', () => {
   it('is the same whether chosen by hand or asked for by the system', () => {
     expect(moreContrast).toEqual(sun);

@@ -1,7 +1,20 @@
 /** The sheet by keyboard alone: order, Enter, arrows, and a ring that shows where one is. */
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { bar, desk, field, fillJob, focused, openAll, phone, sheet, step, useSite } from './support.ts';
+import {
+  bar,
+  cellFields,
+  cells,
+  desk,
+  field,
+  fillJob,
+  focused,
+  openAll,
+  phone,
+  sheet,
+  step,
+  useSite,
+} from './support.ts';
 
 const { open } = useSite();
 
@@ -117,17 +130,52 @@ test('steps, folds and the frame’s choices open and close by keyboard', async 
   expect(await page.evaluate(() => document.activeElement?.localName)).toBe('summary');
 });
 
-test('a whole job can be typed without a pointer', async () => {
+test('a whole job, from an empty sheet to a verdict and the working behind it, needs no pointer', async () => {
   const page = await open(sheet);
-  await page.keyboard.press('Tab');
-  while (!(await focused(page)).startsWith('field-')) await page.keyboard.press('Tab');
-  for (const text of ['75', '50', '56', '88', '1180']) {
-    await page.keyboard.type(text);
-    const here = await focused(page);
-    await page.keyboard.press('Enter');
-    await expect.poll(() => focused(page)).toMatch(new RegExp(`^field-(?!${here.slice(6)})`));
-  }
-  await expect.poll(() => bar(page).then(([big]) => big)).toMatch(/Btu\/h$/);
+  const { keyboard } = page;
+  /** Presses Tab until the focus is there. */
+  const tabTo = async (there: RegExp) => {
+    for (let turn = 0; turn < 40 && !there.test(await nameOfFocus(page)); turn++) await keyboard.press('Tab');
+    expect(await nameOfFocus(page)).toMatch(there);
+  };
+  const type = async (text: string, next: RegExp) => {
+    await keyboard.type(text);
+    await keyboard.press('Enter');
+    await expect.poll(() => focused(page)).toMatch(next);
+  };
+  await tabTo(/^field-entering.dryBulb$/);
+  await type('75', /^field-entering.relativeHumidity$/);
+  await type('50', /^field-leaving.dryBulb$/);
+  await type('56', /^field-leaving.relativeHumidity$/);
+  await type('88', /^field-airflow.volumeFlow$/);
+  await type('1180', /^field-altitude$/);
+  await type('', /^choice-airflow.method$/);
+  await keyboard.press('ArrowDown');
+  await tabTo(/^4 /);
+  await keyboard.press('Enter');
+  await tabTo(/^field-outdoorDryBulb$/);
+  await type('91', /^choice-fullSpeed$/);
+  await keyboard.press('Space');
+  await expect.poll(() => step(page, 'outdoors').getByRole('radio').first().isChecked()).toBe(true);
+  // An answer leads on under a finger alone.
+  expect(await focused(page)).toBe('choice-fullSpeed');
+  await tabTo(/^5 /);
+  await keyboard.press('Enter');
+  await tabTo(/^field-nominalCapacity$/);
+  await cellFields(page).first().waitFor();
+  await type('3', /^field-rating.airflow$/);
+  await type('1180', /^cell-/);
+  for (const text of cells.slice(0, 3)) await type(text, /^cell-/);
+  await type(cells[3], /^choice-rating.basis$/);
+  await keyboard.press('Space');
+  await tabTo(/^6 /);
+  await keyboard.press('Enter');
+  await tabTo(/^choice-sideBySide$/);
+  await keyboard.press('ArrowDown');
+  await expect.poll(() => bar(page)).toEqual(['Cannot tell', expect.stringMatching(/^\d\d %: between/)]);
+  await tabTo(/^The working$/);
+  await keyboard.press('Enter');
+  await page.locator('.working-list').first().waitFor();
 });
 
 /** Everything that can have the focus shows it: by its own outline, or by that of the box or the words around it. */

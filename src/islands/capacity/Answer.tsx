@@ -12,7 +12,7 @@ const Results = lazy(() => import('./late.ts').then((late) => late.Results));
 export function Answer() {
   return (
     <div class="sheet-answer" id="answer" tabIndex={-1}>
-      <section class="answer" aria-labelledby="answer-head">
+      <section class="answer" role="status" aria-labelledby="answer-head">
         <Sentence />
       </section>
       {assessment.value.measured.ok && <Results />}
@@ -29,9 +29,7 @@ function Sentence() {
       <h2 class="answer-sentence" id="answer-head">
         {first}
       </h2>
-      <p class="answer-plain" role="status">
-        {second}
-      </p>
+      <p class="answer-plain">{second}</p>
       {third && <p class="answer-note">{third}</p>}
     </>
   );

@@ -4,7 +4,6 @@ const numbered = (name: string) => (index: number) => `${name} ${index + 1}`;
 export const airflowMethods = {
   assumed: 'Taken for granted',
   choose: 'Choose one',
-  taken: (answer: string) => `${answer} (assumed)`,
   fanTable: {
     table: 'The maker’s table',
     static: 'Static pressure',
