@@ -85,10 +85,10 @@ test('what one sheet was told no other asks again, and every figure brings the k
   await fillJob(page);
   await keptText(page, cells[3]);
   const told = new Map((await figures(page)).filter(({ text }) => text !== '').map(({ id, text }) => [id, text]));
-  expect(told.size).toBeGreaterThan(11);
+  expect(told.size).toBeGreaterThan(10);
   const found: string[] = [];
   let shared = 0;
-  for (const path of ['capacity', 'airflow', 'probes', 'expected', 'line-set', 'moist-air']) {
+  for (const path of ['capacity', 'airflow', 'probes', 'line-set']) {
     await go(page, `worksheets/${path}/`);
     if (path === 'airflow')
       for (const way of await page.locator('.step-key').all()) {
@@ -96,7 +96,7 @@ test('what one sheet was told no other asks again, and every figure brings the k
         await page.locator('.step[data-open] .fold').first().waitFor();
         found.push(...faultsOf(path, await figures(page)));
       }
-    else if (path !== 'expected' && path !== 'moist-air') await openAll(page);
+    else await openAll(page);
     await expect.poll(() => figures(page).then((all) => all.length)).toBeGreaterThan(0);
     const here = await figures(page);
     found.push(...faultsOf(path, here));

@@ -178,8 +178,21 @@ test.each([
   found.push(...(await page.evaluate(barFaults)));
   await fillJob(page);
   found.push(...(await page.evaluate(barFaults)), ...(await page.evaluate(tooWide)));
+  const says = async (verdict: RegExp) => {
+    await expect.poll(() => page.locator('.answer-key > b').innerText()).toMatch(verdict);
+    found.push(...(await page.evaluate(barFaults)));
+  };
+  await step(page, 'sure').getByRole('radio', { name: 'No', exact: true }).check();
+  await says(/^Cannot tell/);
+  await field(page, 'line').fill('60');
+  await says(/^Meets 60/);
+  await field(page, 'line').fill('90');
+  await field(page, 'airflow.volumeFlow').fill('800');
+  await says(/^Short of 90/);
+  await field(page, 'airflow.volumeFlow').fill('1700');
+  await says(/^Cannot tell/);
   await step(page, 'outdoors').getByRole('radio', { name: 'No or not sure' }).check();
-  found.push(...(await page.evaluate(barFaults)));
+  await says(/^No verdict/);
   await page.locator('[id="field-leaving.relativeHumidity"]').fill('880');
   await page.locator('[id="field-leaving.relativeHumidity"]').blur();
   await expect.poll(() => page.locator('.answer-key > b').innerText()).toMatch(/^Check/);

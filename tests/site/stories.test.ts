@@ -32,7 +32,7 @@ interface System {
   readonly basis: string;
   readonly speed: string;
   readonly tons: string;
-  /** Both sides of the unit, in. w.c., and what its fan table has around them: static pressure and cfm. */
+  /** Both sides of the unit, in. w.c., and what its fan table has around them, read here and in thinner air: static pressure, cfm. */
   readonly statics: readonly [supply: string, back: string];
   readonly fan: readonly (readonly [pressure: string, cfm: string])[];
 }
@@ -62,6 +62,7 @@ const systems: readonly System[] = [
     tons: '2.5',
     statics: ['0.35', '0.2'],
     fan: [
+      ['0.5', '1100'],
       ['0.6', '1045'],
       ['0.7', '985'],
     ],
@@ -74,8 +75,9 @@ const systems: readonly System[] = [
     basis: 'Yes (net)',
     speed: 'Yes, held in test mode',
     tons: '5',
-    statics: ['0.4', '0.35'],
+    statics: ['0.36', '0.34'],
     fan: [
+      ['0.6', '1970'],
       ['0.7', '1900'],
       ['0.8', '1820'],
     ],
