@@ -169,7 +169,7 @@ test('a grid moves on by itself, takes a block, and survives a reload', async ()
 test('the drawing of where to drill follows the kind of unit', async () => {
   const page = await open(airflow);
   await into(page, 'fanTable');
-  await step(page, 'fanTable').locator('summary', { hasText: 'Where to measure' }).click();
+  await step(page, 'fanTable').locator('summary', { hasText: 'Where, and how' }).click();
   const drawing = step(page, 'fanTable').locator('svg.drawing');
   await choose(page, 'fanTable', 'Furnace with cased coil');
   await expect.poll(() => drawing.getAttribute('aria-label')).toMatch(/between furnace and coil/);

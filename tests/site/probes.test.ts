@@ -101,6 +101,7 @@ test('what is typed here moves the readings and narrows the range on the capacit
 test('exchanging the probes in the ducts compares them in both airs', async () => {
   const page = await open(probes);
   await openAll(page);
+  await step(page, 'probesReturn').getByText('Other ways').tap();
   await page.getByRole('radio', { name: 'Exchanged in the ducts' }).check();
   await typePairs(page, 'swap', [
     ['75', '50', '56.4', '89'],
