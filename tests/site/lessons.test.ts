@@ -1,8 +1,9 @@
 /** Lessons that ask first: every question keeps its answer to itself, by mouse, keys and fingers, on a projector and on paper. */
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { chart, chartOpener, textField } from './moistAir.ts';
 import { pdfText } from './pdfText.ts';
-import { desk, phone, plain, stored, useSite } from './support.ts';
+import { desk, go, phone, plain, stored, useSite } from './support.ts';
 
 const { open } = useSite();
 
@@ -104,4 +105,49 @@ test('on paper answers that are folded stay folded; opened they are printed', as
   expect(folded).not.toContain('A weather report is corrected to sea level');
   await page.getByRole('button', { name: 'Open all answers' }).click();
   expect(await paper()).toContain('A weather report is corrected to sea level');
+});
+
+/** Follows a link by the keyboard. */
+async function follow(page: Page, name: string): Promise<void> {
+  await page.getByRole('link', { name, exact: true }).focus();
+  await page.keyboard.press('Enter');
+}
+
+/** Asks for a set by its number, and waits until it is there. */
+async function askForSet(page: Page, set: string): Promise<void> {
+  await page.locator('#set-number').focus();
+  await page.keyboard.press('Control+A');
+  await page.keyboard.type(set);
+  await expect.poll(() => page.locator('.set > h2').innerText()).toBe(`Set ${set}`);
+}
+
+test('a teacher asks at the chart, sets exercises and spoilt tests by number, and has the answers on sheets of their own', async () => {
+  const page = await chartOpener(open)(`${chart}?class=1`, desk);
+  await textField(page, 'guess-wetBulb').focus();
+  await page.keyboard.type('60');
+  await page.keyboard.press('Enter');
+  await expect.poll(() => page.locator('.lesson-result').innerText()).toContain('You said 60.0');
+
+  await go(page, 'classroom/exercises/');
+  await askForSet(page, '12');
+  const given = await page.locator('.exercise-figures').first().innerText();
+  expect(await page.locator('.exercises .blank-line').count()).toBeGreaterThan(6);
+  expect(await page.locator('.exercises .working-list').count()).toBe(0);
+  await follow(page, 'Answers to this set');
+  await page.waitForURL(/exercises\/answers\/\?set=12$/);
+  await expect.poll(() => page.locator('.set > h2').innerText()).toBe('Set 12');
+  expect(await page.locator('.exercise-figures').first().innerText()).toBe(given);
+  expect(await page.locator('.exercises .blank-line').count()).toBe(0);
+
+  await go(page, 'classroom/spoilt/');
+  await askForSet(page, '12');
+  const tested = await page.locator('.exercises > li').allInnerTexts();
+  expect(tested).toHaveLength(5);
+  expect(tested.join()).not.toMatch(/give it away|Nothing is wrong/);
+  await follow(page, 'What spoilt them');
+  await page.waitForURL(/spoilt\/answers\/\?set=12$/);
+  await expect.poll(() => page.locator('.set > h2').innerText()).toBe('Set 12');
+  const answers = await page.locator('.exercises > li').allInnerTexts();
+  expect(answers.filter((text) => text.includes('give it away'))).toHaveLength(4);
+  expect(answers.filter((text) => text.includes('Nothing is wrong with this test'))).toHaveLength(1);
 });
