@@ -64,7 +64,7 @@ async function journey(engine: Engine): Promise<void> {
       /Saved/.test(text),
     );
     await to('worksheets/moist-air/');
-    const lines = await until<number>(engine, 'lines', `document.querySelectorAll('svg path').length`, (n) => n > 30);
+    const lines = await until<number>(engine, 'lines', `document.querySelectorAll('svg path').length`, (n) => n > 20);
     console.log(`  air chart: ${lines} lines`);
     await to('method/measured-cooling/');
     const formulas = await until<number>(engine, 'formulas', `document.querySelectorAll('math').length`, (n) => n > 0);
