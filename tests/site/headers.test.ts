@@ -8,8 +8,13 @@ const at = (path: string) => fetch(inject('url') + path);
 
 /** A policy by its directives, each with its words in order. */
 function directives(policy: string): Record<string, readonly string[]> {
-  const parts = policy.split(';').map((part) => part.trim().split(/\s+/));
-  return Object.fromEntries(parts.map(([name = '', ...words]) => [name, words.sort()]));
+  const parts = policy.split(';').map((part) => part.trim());
+  return Object.fromEntries(
+    parts
+      .filter((part) => part !== '')
+      .map((part) => part.split(/\s+/))
+      .map(([name = '', ...words]) => [name, words.sort()]),
+  );
 }
 
 const policyOf = async (path: string) => directives((await at(path)).headers.get('content-security-policy') ?? '');
