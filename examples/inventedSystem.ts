@@ -1,5 +1,5 @@
 /** An invented 3-ton system at sea level, as `assess` takes it: four figures of its maker's table and nothing special about it. */
-import { btuPerHour, emptyTest, fromFahrenheit, noMultipliers, type Test } from '../src/calc/index.ts';
+import { btuPerHour, emptyRating, emptyTest, fromFahrenheit, type Test } from '../src/calc/index.ts';
 
 /** Outdoor dry bulb and entering wet bulb, °F, and the total that the table has for them, Btu/h. */
 const table = [
@@ -13,6 +13,7 @@ export const inventedSystem: Test = {
   ...emptyTest,
   fullSpeed: 'oneSpeed',
   rating: {
+    ...emptyRating,
     rows: table.map(([outdoor, wetBulb, total]) => ({
       outdoorDryBulb: fromFahrenheit(outdoor),
       enteringWetBulb: fromFahrenheit(wetBulb),
@@ -21,13 +22,6 @@ export const inventedSystem: Test = {
     // What is rated here has the heat of a 300 W blower taken off already.
     basis: 'net',
     blowerPower: 300,
-    blowerKind: null,
-    beyond: 'refuse',
-    from: 'table',
-    stage: null,
-    certified: null,
-    generic: null,
-    multipliers: noMultipliers,
   },
   blower: { place: 'after coil', power: 430, kind: null },
 };

@@ -66,6 +66,13 @@ async function journey(engine: Engine): Promise<void> {
     await to('worksheets/moist-air/');
     const lines = await until<number>(engine, 'lines', `document.querySelectorAll('svg path').length`, (n) => n > 20);
     console.log(`  air chart: ${lines} lines`);
+    // A page that is left while it still fetches complains.
+    await until<string>(
+      engine,
+      'the note on its regions',
+      `document.querySelector('.air .note')?.innerText ?? ''`,
+      Boolean,
+    );
     await to('method/measured-cooling/');
     const formulas = await until<number>(engine, 'formulas', `document.querySelectorAll('math').length`, (n) => n > 0);
     console.log(`  article: ${await heading()}, ${formulas} formulas`);

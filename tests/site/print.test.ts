@@ -88,9 +88,15 @@ test('a lesson prints its questions without their answers, and with them once th
 
 test('a word of the trade is explained on paper where it stands', async () => {
   const page = await open('method/supply-probe/', desk);
-  const explained = await page.locator('.term').first().evaluate((term) => term.parentElement?.textContent ?? '');
+  const explained = await page
+    .locator('.term')
+    .first()
+    .evaluate((term) => term.parentElement?.textContent ?? '');
   const says = await page.locator('.term-says').first().textContent();
-  const before = explained.slice(0, explained.indexOf(says ?? '')).replace(/\s/g, '').slice(-20);
+  const before = explained
+    .slice(0, explained.indexOf(says ?? ''))
+    .replace(/\s/g, '')
+    .slice(-20);
   const paper = (await printed(page)).replace(/\s/g, '');
   expect(before).not.toBe('');
   expect(paper).toContain(`${before}(`);
