@@ -7,6 +7,7 @@ import {
   dryAirFlow,
   emptyRating,
   emptyTest,
+  foot,
   fromFahrenheit,
   type Outcome,
   type Test,
@@ -22,7 +23,6 @@ export interface Cost {
   readonly eitherSide?: true;
 }
 
-export const foot = 0.3048;
 /** The height of the examples in thin air, m: 5000 ft. */
 export const high = 5000 * foot;
 

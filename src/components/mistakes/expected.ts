@@ -1,6 +1,7 @@
 /** What mistakes with the maker's table and the steps from it cost. The figures of the examples are invented. */
-import { fahrenheitDegree, fromFahrenheit, lineSet, type Test, tonOfRefrigeration } from '~/calc/index.ts';
-import { aloft, type Cost, example, expected, expectedOf, foot, off, share } from './example.ts';
+import { foot, fromFahrenheit, type Test } from '~/calc/index.ts';
+import { lineOf, vaporTubes } from '../tryIt/lines.ts';
+import { aloft, type Cost, example, expected, expectedOf, off, share } from './example.ts';
 
 const outdoors =
   (degrees: number) =>
@@ -19,28 +20,8 @@ const outside = (test: Test): Test => ({ ...test, blower: { ...test.blower, plac
 
 /** A hundred feet of 3/4 in suction line on three tons of R-410A, where the rating had 25 ft of it. */
 function longLine(): Cost {
-  const { factor } = lineSet({
-    equipment: 'split',
-    metering: 'indoors',
-    maker: { factor: null, maximumLength: null, maximumLift: null },
-    run: {
-      refrigerant: 'R-410A',
-      capacity: 3 * tonOfRefrigeration,
-      evaporating: fromFahrenheit(45),
-      superheat: 15 * fahrenheitDegree,
-      liquidTemperature: fromFahrenheit(100),
-      subcooling: 10 * fahrenheitDegree,
-      vaporTube: '3/4',
-      ratedVaporTube: '3/4',
-      liquidTube: '3/8',
-      length: 100 * foot,
-      ratedLength: 25 * foot,
-      fittings: 0,
-      lift: 0,
-    },
-  });
-  if (!factor) throw new Error('the example has no line factor');
-  return { about: 'expected', by: [1 / factor.high - 1, 1 / factor.low - 1] };
+  const [low, high] = lineOf(100 * foot, 0, vaporTubes.indexOf('3/4'));
+  return { about: 'expected', by: [1 / high - 1, 1 / low - 1] };
 }
 
 export const expectedCosts = {
