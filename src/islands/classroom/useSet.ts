@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { followUnits } from '../opening.ts';
 
 export interface SetOf<Content> {
@@ -20,9 +20,13 @@ export function useSet<Content>(
 ): SetOf<Content> {
   const [shown, setShown] = useState({ set: 1, content: first });
   const [failed, setFailed] = useState(false);
+  // Of two numbers typed one after the other the later counts, whichever arrives first.
+  const asked = useRef(1);
   const go = async (set: number) => {
+    asked.current = set;
     try {
       const content = (await make())(set);
+      if (asked.current !== set) return;
       setShown({ set, content });
       setFailed(false);
       history.replaceState(null, '', `?set=${set}`);
@@ -31,8 +35,8 @@ export function useSet<Content>(
     }
   };
   useEffect(() => {
-    const asked = Number(new URLSearchParams(location.search).get('set'));
-    if (Number.isInteger(asked) && asked > 1 && asked <= last) void go(asked);
+    const named = Number(new URLSearchParams(location.search).get('set'));
+    if (Number.isInteger(named) && named > 1 && named <= last) void go(named);
     return followUnits();
   }, []);
   return { ...shown, failed, go: (set) => void go(set) };
