@@ -49,7 +49,7 @@ export const mistakes: Readonly<Record<Mistake, { readonly name: string; readonl
   },
   wetProbe: {
     name: 'The supply probe was wet',
-    why: 'Air behind a coil and a blower is seldom at 100 %. The result takes hardly any water out of the air, and the drain caught a good deal of it.',
+    why: 'Air behind a coil and a blower is seldom at 100\u00a0%. The result takes hardly any water out of the air, and the drain caught a good deal of it.',
   },
   seaLevelPressure: {
     name: 'The pressure is that of sea level',
