@@ -1,5 +1,6 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { followUnits } from '../opening.ts';
+import { useLatest } from '../useLatest.ts';
 
 export interface SetOf<Content> {
   readonly set: number;
@@ -21,22 +22,22 @@ export function useSet<Content>(
   const [shown, setShown] = useState({ set: 1, content: first });
   const [failed, setFailed] = useState(false);
   // Of two numbers typed one after the other the later counts, whichever arrives first.
-  const asked = useRef(1);
+  const begin = useLatest();
   const go = async (set: number) => {
-    asked.current = set;
+    const isLatest = begin();
     try {
       const content = (await make())(set);
-      if (asked.current !== set) return;
+      if (!isLatest()) return;
       setShown({ set, content });
       setFailed(false);
       history.replaceState(null, '', `?set=${set}`);
     } catch {
-      setFailed(true);
+      if (isLatest()) setFailed(true);
     }
   };
   useEffect(() => {
-    const named = Number(new URLSearchParams(location.search).get('set'));
-    if (Number.isInteger(named) && named > 1 && named <= last) void go(named);
+    const asked = Number(new URLSearchParams(location.search).get('set'));
+    if (Number.isInteger(asked) && asked > 1 && asked <= last) void go(asked);
     return followUnits();
   }, []);
   return { ...shown, failed, go: (set) => void go(set) };

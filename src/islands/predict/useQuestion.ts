@@ -1,6 +1,7 @@
 /** The question of a lesson that is asked, and its answer once it is asked for. */
 import { useState } from 'preact/hooks';
 import type { LessonKey } from '~/job/classroom/lessons/types.ts';
+import { useLatest } from '../useLatest.ts';
 import type { AnsweredInWords, AskedInWords } from './late.ts';
 
 export interface Question {
@@ -22,13 +23,16 @@ export function useQuestion(of: LessonKey, first: AskedInWords): Question {
     shown: null,
   });
   const [failed, setFailed] = useState(false);
+  const begin = useLatest();
   const fetched = async (next: (part: typeof import('./late.ts')) => Promise<Partial<typeof now>>) => {
+    const isLatest = begin();
     try {
       const more = await next(await import('./late.ts'));
+      if (!isLatest()) return;
       setNow({ ...now, ...more });
       setFailed(false);
     } catch {
-      setFailed(true);
+      if (isLatest()) setFailed(true);
     }
   };
   return {
