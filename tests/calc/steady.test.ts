@@ -3,8 +3,6 @@ import { random } from '../../src/calc/confidence/random.ts';
 import { type Log, steady, steadyRule } from '../../src/calc/index.ts';
 import { codeOf } from './codeOf.ts';
 
-const noise = random(42).normal;
-
 /** A start-up as a machine does it: the supply air falls with a time constant of four minutes. One row each ten seconds. */
 interface Scene {
   readonly minutes?: number;
@@ -21,6 +19,7 @@ interface Scene {
 }
 
 function record(scene: Scene = {}): { time: number[]; t2: number[]; log: (change?: Partial<Log>) => Log } {
+  const noise = random(42).normal;
   const { minutes = 60, constant = 240, scatter = 0, drift = 0, step = [Infinity, 0], valve = 0 } = scene;
   const time = Array.from({ length: minutes * 6 + 1 }, (_, i) => 10 * i);
   const t2 = time.map(

@@ -2,7 +2,7 @@
  * A test runner for Stryker that loads the package and its tests once and then runs, for each mutant, the tests that reach it, the
  * quickest first. A new start of Vitest for each of thousands of mutants takes a second, the tests themselves a few milliseconds.
  */
-import { globSync, readFileSync } from 'node:fs';
+import { globSync, readFileSync, writeFileSync } from 'node:fs';
 import { registerHooks } from 'node:module';
 import { resolve } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
@@ -24,11 +24,28 @@ const textOf = (url) => readFileSync(fileURLToPath(url.replace('?raw', '')), 'ut
 
 /** Files that read the source, which is rewritten here, or start another Node, or try one thing in hundreds of tests that others try in ten. */
 const leftOut = ['tests/calc/layers.test.ts', 'tests/calc/examples.test.ts', 'tests/calc/psychrolib.test.ts'];
+/** What the first run found out: how long each test takes, and how often the test that passes a mutant most often passes it. */
+const firstRun = `${process.env.MUTANT_REPORT}.first`;
 /** Tests that draw hundreds of thousands of times: counting who passes where would take them minutes. */
 const tooLong = /true ratio is on the line|Monte Carlo|outside figures: uncertainty.*(low|high) end/;
 
+/** How often each mutant is passed in the one test that passes it most. */
+function mostInOneTest({ perTest }) {
+  const most = {};
+  for (const passed of Object.values(perTest))
+    for (const [mutant, hits] of Object.entries(passed)) most[mutant] = Math.max(most[mutant] ?? 0, hits);
+  return most;
+}
+
+/** What is passed while modules load and again by tests need not be loaded anew: each such mutant would cost a new process. */
+function withoutLoading({ static: loading, perTest }) {
+  const tested = new Set(Object.values(perTest).flatMap(Object.keys));
+  return { static: Object.fromEntries(Object.entries(loading).filter(([mutant]) => !tested.has(mutant))), perTest };
+}
+
 class OneProcess {
   tests = [];
+  most;
 
   capabilities() {
     return { reloadEnvironment: false };
@@ -72,6 +89,7 @@ class OneProcess {
       const start = performance.now();
       let failureMessage;
       shared.currentTestId = id;
+      shared.hitCount = 0;
       try {
         await body();
       } catch (error) {
@@ -88,17 +106,25 @@ class OneProcess {
 
   async dryRun() {
     const result = await this.run(this.tests, false);
-    const times = new Map(result.tests.map(({ id, timeSpentMs }) => [id, timeSpentMs]));
-    this.tests.sort((a, b) => times.get(a.id) - times.get(b.id));
-    return { ...result, mutantCoverage: shared.mutantCoverage };
+    const times = Object.fromEntries(result.tests.map(({ id, timeSpentMs }) => [id, timeSpentMs]));
+    writeFileSync(firstRun, JSON.stringify({ times, most: mostInOneTest(shared.mutantCoverage) }));
+    return { ...result, mutantCoverage: withoutLoading(shared.mutantCoverage) };
   }
 
-  async mutantRun({ testFilter, hitLimit: most, activeMutant, disableBail }) {
+  /** The quickest first. Read from the first run's file, because a process that had to be stopped is followed by a new one. */
+  order() {
+    const { times, most } = JSON.parse(readFileSync(firstRun, 'utf8'));
+    this.tests.sort((a, b) => times[a.id] - times[b.id]);
+    this.most = most;
+  }
+
+  async mutantRun({ testFilter, activeMutant, disableBail }) {
     shared.counted = true;
+    if (!this.most) this.order();
     const asked = testFilter && new Set(testFilter);
-    // A loop that no longer ends is known by being passed ten times as often as in all tests together, which is sooner than by the clock.
-    const hitLimit = most && Math.max(50_000, most / 10);
-    Object.assign(shared, { activeMutant: activeMutant.id, hitCount: 0, hitLimit });
+    // A loop that no longer ends is known by one test passing it ten times as often as any test should, which is sooner than by the clock.
+    const hitLimit = 10 * (this.most[activeMutant.id] ?? 0) + 10_000;
+    Object.assign(shared, { activeMutant: activeMutant.id, hitLimit });
     const result = await this.run(asked ? this.tests.filter(({ id }) => asked.has(id)) : this.tests, !disableBail);
     const { hitCount } = shared;
     Object.assign(shared, { activeMutant: undefined, hitCount: undefined, hitLimit: undefined });
