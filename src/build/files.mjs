@@ -101,6 +101,17 @@ const files = {
   ],
   /** What a system should make, before its table is drawn. */
   expected: ['src/islands/expected/{index,standIn}.{ts,tsx}'],
+  /** What a locked job says of itself: the report, and the store of the device. */
+  locked: ['src/job/{lockChanges,lockList}.ts'],
+  /** The store of the device and what follows every edit: fetched by every page of the job as soon as it stands. */
+  kept: [
+    'node_modules/{idb,valibot}/**',
+    'src/islands/{device,followJob,linked,noticePlace,ownJob}.ts',
+    'src/islands/undo/steps.ts',
+    'src/job/{allKeys,database,mergeTables,newId,notes,schema,storage,undoShelf,undoSteps,upgrades}.ts',
+    'src/job/ducts/{choices,quantities}.ts',
+    'src/words/en/undo.ts',
+  ],
   /** The capacity sheet: its steps. */
   sheet: [
     'src/islands/capacity/{index,model,cells,cellProblem,estimate,remarks,Remarks,Answer,StepFrame}.{ts,tsx}',
