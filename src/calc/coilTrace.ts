@@ -74,7 +74,7 @@ export function traceApparatus(readings: CoilReadings, process: CoilProcess, fou
   const surface = amount('tₐ', 'temperature', found.dewPoint);
   t({
     id: 'apparatus.dewPoint',
-    equation: 'Wₛ(tₐ) = W₂ − (W₁ − W₂)·(t₂′ − tₐ)/(t₁′ − t₂′)',
+    equation: 'Wₛ(tₐ, p) = W₂ − (W₁ − W₂)·(t₂′ − tₐ)/(t₁′ − t₂′)',
     puts: [
       entering,
       amount('W₁', 'humidityRatio', process.enteringHumidityRatio),

@@ -210,17 +210,12 @@ function runAll(t: Trace): void {
   ductGain({ supply: duct, return: duct, dryAirFlow: 0.65, total: 10e3, supplyDryBulb: 13, room, regain: 0.1 }, t);
 }
 
-let steps: Step[] | null = null;
-
 /** Every step, each equation of each once, in the order of the job. */
 export function everyStep(): readonly Step[] {
-  if (steps === null) {
-    const found = new Map<string, Step>();
-    runAll((step) => {
-      const key = `${step.id.split('.').slice(-2).join('.')} ${step.equation}`;
-      if (!found.has(key)) found.set(key, step);
-    });
-    steps = [...found.values()];
-  }
-  return steps;
+  const found = new Map<string, Step>();
+  runAll((step) => {
+    const key = `${step.id.split('.').slice(-2).join('.')} ${step.equation}`;
+    if (!found.has(key)) found.set(key, step);
+  });
+  return [...found.values()];
 }

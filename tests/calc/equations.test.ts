@@ -3,23 +3,35 @@ import { expect, test } from 'vitest';
 import { everyStep } from '../../src/components/everyStep.ts';
 import { equationValue } from './equationValue.ts';
 
-const steps = everyStep();
-const worked = steps.map((step) => ({ ...step, value: equationValue(step) }));
-
 /** Sums over a list, and what is a function of the air or the refrigerant, which other tests hold to published figures. */
-const notWorked = /Σ|[pW]ₛ[ᵈ*]?(\(t|\*$)|^pₛ| = t\*\(|ρ\(|1\/√f|·Wₛ\*|^Wₛ\(tₐ\)/;
+const notWorked = /Σ|[pW]ₛ[ᵈ*]?(\(t|\*$)|^pₛ| = t\*\(|ρ\(|1\/√f|·Wₛ\*|^Wₛ\(tₐ/;
+/** A letter with the name of a cause or of a method behind it stands for a whole list. */
+const ofList = /^(u|g|ṁ)\(|^V̇[₁-₉]$/;
 
-test('every step but those of sums and of functions of the air can be worked out from its text', () => {
-  expect(worked.filter(({ value, equation }) => value === null && !notWorked.test(equation))).toEqual([]);
-  expect(worked.filter(({ value }) => value !== null).length).toBeGreaterThan(80);
+test('every step comes to what its equation says, but those of sums and of functions of the air', () => {
+  const worked = everyStep().filter(({ equation }) => !notWorked.test(equation));
+  expect(worked.length).toBeGreaterThan(80);
+  for (const step of worked) {
+    const { id, equation, gives } = step;
+    const value = equationValue(step) ?? Number.NaN;
+    // A matching of two curves ends within some billionths of the pressure.
+    expect(Math.abs(value - gives.value), `${id}: ${equation}`).toBeLessThanOrEqual(1e-7 * Math.abs(gives.value));
+  }
 });
 
-test.each(worked.filter(({ value }) => value !== null))('$id: $equation', ({ value, gives }) => {
-  // A matching of two curves ends within some billionths of the pressure.
-  expect(Math.abs(value! - gives.value)).toBeLessThanOrEqual(1e-7 * Math.abs(gives.value));
+test('every step says what went into it, and names all of it in its equation', () => {
+  const notNamed = everyStep().flatMap(({ id, equation, puts, gives }) => {
+    expect(puts, id).not.toEqual([]);
+    return [gives, ...puts]
+      .filter(({ symbol }) => !ofList.test(symbol) && !equation.replace('ⁿ', 'n').includes(symbol))
+      .map(({ symbol }) => `${symbol} of ${equation}`);
+  });
+  // The airflow at which a maker's factor was read.
+  expect(notNamed).toEqual(['ṁ₀ of Q₂ = Q·k']);
 });
 
 test('the terms of a sum over a list are its amounts', () => {
+  const steps = everyStep();
   const added = steps.filter(({ equation }) => equation === 'V̇ = ΣV̇ᵢ');
   expect(added.length).toBeGreaterThan(0);
   for (const { puts, gives } of added)
