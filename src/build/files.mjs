@@ -22,6 +22,8 @@ const files = {
   ],
   /** What scrolls by itself, on articles too, which have no fields. */
   scroll: ['src/parts/ScrollRegion.tsx'],
+  /** What any drawing needs that has the width of its box, or a point to take hold of. */
+  hand: ['src/islands/{followWidth,hold,SaidAtRest,useWidth}.{ts,tsx}'],
   /** What any drawing is made of. */
   drawing: ['src/charts/{box,clip,grid,placing,scale,shapes,Shapes}.{ts,tsx}'],
   /** Moist air and the load of a coil. */

@@ -16,6 +16,7 @@ export {
 export { type Catch, type CondensateCheck, condensateCheck, usualCatch } from './confidence/condensate.ts';
 export { type Conformance, conformance, type Measured } from './confidence/conformance.ts';
 export { type Evidence, type Explanation, explanations } from './confidence/explanations.ts';
+export { type LogColumn, logColumns } from './confidence/logColumns.ts';
 export { probeClasses } from './confidence/probeClasses.ts';
 export { type Simulated, type SimulateOptions, simulate } from './confidence/simulate.ts';
 export {
@@ -24,7 +25,7 @@ export {
   type SimulatedAssessment,
   simulateAssessment,
 } from './confidence/simulateAssessment.ts';
-export { type Log, type LogColumn, logColumns, type NotSteady, type Steadiness, steady } from './confidence/steady.ts';
+export { type Log, type NotSteady, type Steadiness, steady } from './confidence/steady.ts';
 export { type SteadyRule, steadyRule } from './confidence/steadyRule.ts';
 export * from './constants.ts';
 export { coolingCurves, flowFactorOf, temperatureFactor } from './coolingCurves.ts';

@@ -1,6 +1,7 @@
 import { ticks } from 'd3-array';
 import { textWidth } from './box.ts';
-import { linear, oblique, px } from './scale.ts';
+import { RangeBar, RangeEnds } from './RangeBar.tsx';
+import { linear, px } from './scale.ts';
 
 export interface ReportBarProps {
   /** Fractions of what the system should make. */
@@ -45,7 +46,7 @@ export function ReportBar({ share, line, range, width, words }: ReportBarProps) 
     >
       <g transform={`translate(0 ${down - ROW})`}>
         <Axis most={most} x={x} width={width} />
-        <Range low={x(low)} high={x(range.high)} clear={[x(line), x(share), x(1)]} />
+        <RangeBar low={x(low)} high={x(range.high)} lines={[x(line), x(share), x(1)]} bar={BAR} />
       </g>
       {names.map(({ at, row, pen }) => (
         <path key={pen} class={pen} d={`M${px(at)} ${row * ROW + 20}V${AXIS + down - ROW}`} />
@@ -70,7 +71,7 @@ export function ReportBar({ share, line, range, width, words }: ReportBarProps) 
         <text class="strong middle clear" x={px(x(share))} y={BAR.top - 10}>
           {Math.round(share * 100)} %
         </text>
-        <Ends low={x(low)} high={x(range.high)} figures={range} />
+        <RangeEnds low={x(low)} high={x(range.high)} bar={BAR} range={range} y={DIMENSION} />
         <path class="line-should" d={`M1 ${SHOULD}H${px(x(1))}`} />
         <Amount x={10} y={SHOULD - 8} name={words.shouldBe} amount={words.shouldAmount} />
       </g>
@@ -113,19 +114,6 @@ function Axis({ most, x, width }: { most: number; x: (share: number) => number; 
   );
 }
 
-/** The hatched bar of the range; a line that crosses it clears some paper on each side. */
-function Range({ low, high, clear }: { low: number; high: number; clear: readonly number[] }) {
-  const { top, height } = BAR;
-  const inside = clear.filter((at) => at > low && at < high);
-  return (
-    <g>
-      <rect x={px(low)} y={top} width={px(high - low)} height={height} fill="url(#hatch-measured)" />
-      <path class="line-knock" d={inside.map((at) => `M${px(at)} ${top}v${height}`).join('')} />
-      <rect class="outline" x={px(low)} y={top} width={px(high - low)} height={height} />
-    </g>
-  );
-}
-
 /** A name and its amount, drawn twice: the paper around the amount covers the end of the name, and the second drawing puts it back. */
 function Amount({ x, y, name, amount }: { x: number; y: number; name: string; amount: string }) {
   return (
@@ -136,28 +124,5 @@ function Amount({ x, y, name, amount }: { x: number; y: number; name: string; am
         </text>
       ))}
     </>
-  );
-}
-
-/** The dimension line under the bar, the figures of its ends outside it. */
-function Ends({ low, high, figures }: { low: number; high: number; figures: ReportBarProps['range'] }) {
-  const from = BAR.top + BAR.height + 4;
-  const room = low > 44;
-  return (
-    <g>
-      <path class="line-scale" d={`M${px(low)} ${from}V${DIMENSION + 7}M${px(high)} ${from}V${DIMENSION + 7}`} />
-      <path class="line-dimension" d={`M${px(low)} ${DIMENSION}H${px(high)}`} />
-      <path class="line-end" d={oblique(low, DIMENSION) + oblique(high, DIMENSION)} />
-      <text
-        class={room ? 'strong end clear' : 'strong clear'}
-        x={px(low) + (room ? -12 : 8)}
-        y={DIMENSION + (room ? 5 : 18)}
-      >
-        {Math.round(figures.low * 100)}
-      </text>
-      <text class="strong clear" x={px(high) + 12} y={DIMENSION + 5}>
-        {Math.round(figures.high * 100)} %
-      </text>
-    </g>
   );
 }

@@ -1,5 +1,6 @@
 import { ticks } from 'd3-array';
-import { linear, oblique, px } from './scale.ts';
+import { RangeBar, RangeEnds } from './RangeBar.tsx';
+import { linear, px } from './scale.ts';
 
 export interface ShareScaleProps {
   /** Fractions of what the system should make. */
@@ -46,7 +47,7 @@ export function ShareScale({ share, line, range, width, words }: ShareScaleProps
           </text>
         </g>
       ))}
-      <RangeBar low={x(range.low)} high={x(range.high)} clear={[x(line), x(share), x(1)]} />
+      <RangeBar low={x(range.low)} high={x(range.high)} lines={[x(line), x(share), x(1)]} bar={BAR} />
       <path class="line-agreed" d={`M${px(x(line))} 22V${AXIS}`} />
       <text class={lineLeft ? 'end' : undefined} x={px(x(line)) + (lineLeft ? 5 : -5)} y="14">
         {words.line}
@@ -59,39 +60,7 @@ export function ShareScale({ share, line, range, width, words }: ShareScaleProps
       <text class="strong clear" x={measured + 7} y={BAR.top - 7}>
         {Math.round(share * 100)} %
       </text>
-      <Ends low={x(range.low)} high={x(range.high)} figures={range} />
+      <RangeEnds low={x(range.low)} high={x(range.high)} bar={BAR} range={range} y={DIMENSION} />
     </svg>
-  );
-}
-
-/** The hatched bar of a range; a line that crosses it clears some paper on each side. */
-function RangeBar({ low, high, clear }: { low: number; high: number; clear: readonly number[] }) {
-  const { top, height } = BAR;
-  const width = px(high - low);
-  const inside = clear.filter((x) => x > low && x < high);
-  return (
-    <g>
-      <rect x={px(low)} y={top} width={width} height={height} fill="url(#hatch-measured)" />
-      <path class="line-knock" d={inside.map((x) => `M${px(x)} ${top}v${height}`).join('')} />
-      <rect class="outline" x={px(low)} y={top} width={width} height={height} />
-    </g>
-  );
-}
-
-/** The dimension line under the bar, the figures of its ends outside it. */
-function Ends({ low, high, figures }: { low: number; high: number; figures: ShareScaleProps['range'] }) {
-  const top = BAR.top + BAR.height + 4;
-  return (
-    <g>
-      <path class="line-scale" d={`M${px(low)} ${top}V${DIMENSION + 8}M${px(high)} ${top}V${DIMENSION + 8}`} />
-      <path class="line-dimension" d={`M${px(low)} ${DIMENSION}H${px(high)}`} />
-      <path class="line-end" d={oblique(low, DIMENSION) + oblique(high, DIMENSION)} />
-      <text class="strong end clear" x={px(low) - 12} y={DIMENSION + 5}>
-        {Math.round(figures.low * 100)}
-      </text>
-      <text class="strong clear" x={px(high) + 12} y={DIMENSION + 5}>
-        {Math.round(figures.high * 100)} %
-      </text>
-    </g>
   );
 }

@@ -2,7 +2,8 @@ import { standardPressureAtSeaLevel } from '../constants.ts';
 import { CalcError } from '../errors.ts';
 import { limits } from '../limits.ts';
 import { ratioFrom } from './airAt.ts';
-import type { Log, LogColumn } from './steady.ts';
+import type { LogColumn } from './logColumns.ts';
+import type { Log } from './steady.ts';
 
 /** What became of the rows of a record. */
 export interface LogCounts {

@@ -6,18 +6,9 @@ import type { HumidityMeasure } from '../sideBySide.ts';
 import type { ErrorSource, TestInput } from '../types.ts';
 import { batchCount, batchMeans, meanOf } from './batches.ts';
 import { type CleanLog, cleanLog, clockRange, type LogCounts } from './cleanLog.ts';
+import type { LogColumn } from './logColumns.ts';
 import { rollingSpread, rollingTrend } from './rolling.ts';
 import { type SteadyRule, steadyRule } from './steadyRule.ts';
-
-export const logColumns = [
-  'entering.dryBulb',
-  'entering.humidity',
-  'leaving.dryBulb',
-  'leaving.humidity',
-  'outdoorDryBulb',
-  'supplyStatic',
-] as const;
-export type LogColumn = (typeof logColumns)[number];
 
 /** A record of a test, column by column, SI; what was not recorded is left out, what could not be read is no number. */
 export interface Log {

@@ -1,5 +1,5 @@
 import { fahrenheitDegree, inchOfWater } from '../units.ts';
-import type { LogColumn } from './steady.ts';
+import type { LogColumn } from './logColumns.ts';
 
 /** When a test is taken to be steady. Times in s. */
 export interface SteadyRule {

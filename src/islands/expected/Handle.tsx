@@ -2,6 +2,7 @@ import type { RefObject } from 'preact';
 import { placeAt, type SurfaceFrame, xOf, yOf } from '~/charts/surface/frame.ts';
 import { displayUnit, fromSi } from '~/job/units.ts';
 import { surfaceSay } from '~/words/en/expected.ts';
+import { holds, keepStill, takeHold } from '../hold.ts';
 import { system } from '../jobStore.ts';
 import { strideOf } from './keys.ts';
 import { backToJob, place, quantity, reading, tryOut } from './model.ts';
@@ -27,17 +28,10 @@ export function Handle({ frame, svg }: { frame: SurfaceFrame; svg: RefObject<SVG
       aria-valuenow={shown(at.outdoorDryBulb)}
       aria-valuetext={said}
       transform={`translate(${xOf(frame, at.outdoorDryBulb)} ${yOf(frame, at.enteringWetBulb)})`}
-      // Under a finger on the point the page does not scroll. The style that says so is not heeded on the shapes of a drawing.
-      onTouchStart={(event) => event.preventDefault()}
-      onPointerDown={(event) => {
-        if (event.button !== 0) return;
-        event.currentTarget.setPointerCapture(event.pointerId);
-        event.currentTarget.focus({ preventScroll: true });
-        event.preventDefault();
-      }}
+      onTouchStart={keepStill}
+      onPointerDown={takeHold}
       onPointerMove={(event) => {
-        if (!svg.current || !event.currentTarget.hasPointerCapture(event.pointerId)) return;
-        tryOut(placeAt(frame, ...spotIn(svg.current, event)));
+        if (svg.current && holds(event)) tryOut(placeAt(frame, ...spotIn(svg.current, event)));
       }}
       onPointerUp={(event) => event.stopPropagation()}
       onKeyDown={(event) => {

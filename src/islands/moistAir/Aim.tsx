@@ -1,9 +1,9 @@
 import type { RefObject } from 'preact';
 import type { MoistAir } from '~/calc/types.ts';
 import { type AirPoint, airAt, type ChartFrame } from '~/charts/moistAir/frame.ts';
+import { holds, keepStill, takeHold } from '../hold.ts';
 import { placeOn } from './drawings.ts';
 import { stride } from './keys.ts';
-import { keepStill } from './move.ts';
 import { placeIn } from './Paper.tsx';
 import { degrees, slider } from './said.ts';
 
@@ -40,15 +40,9 @@ export function Aim({ frame, svg, air, name, said, away, onMove, onEscape }: Pro
       aria-valuenow={degrees(air.dryBulb)}
       {...slider(name, said, frame)}
       onTouchStart={keepStill}
-      onPointerDown={(event) => {
-        if (event.button !== 0) return;
-        event.currentTarget.setPointerCapture(event.pointerId);
-        event.currentTarget.focus({ preventScroll: true });
-        event.preventDefault();
-      }}
+      onPointerDown={takeHold}
       onPointerMove={(event) => {
-        if (!svg.current || !event.currentTarget.hasPointerCapture(event.pointerId)) return;
-        onMove(airAt(frame, ...placeIn(svg.current, frame, event)));
+        if (svg.current && holds(event)) onMove(airAt(frame, ...placeIn(svg.current, frame, event)));
       }}
       onKeyDown={press}
     >

@@ -1,10 +1,11 @@
 import type { RefObject } from 'preact';
 import { useRef } from 'preact/hooks';
 import type { ChartFrame } from '~/charts/moistAir/frame.ts';
+import { keepStill } from '../hold.ts';
 import { edit } from '../jobStore.ts';
 import { placeOn } from './drawings.ts';
 import { measureOf, stride } from './keys.ts';
-import { drop, editsTo, follow, giveUp, keepStill, take } from './move.ts';
+import { drop, editsTo, follow, giveUp, take } from './move.ts';
 import type { ChartPoint } from './points.ts';
 import { degrees, slider, spokenAir } from './said.ts';
 import { cross, looked } from './view.ts';

@@ -1,10 +1,14 @@
 import type { ComponentChildren, RefObject } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { type AirPoint, airUnder, type ChartFrame } from '~/charts/moistAir/frame.ts';
+import { followWidth } from '../followWidth.ts';
 import { beginDrawing, width } from './view.ts';
 
-/** 174 mm: what Letter and A4 both have room for. */
-const sheetWidth = 658;
+/** The first drawing begins with the first width. */
+function set(wide: number): void {
+  if (width.peek() === 0) beginDrawing(wide);
+  else width.value = wide;
+}
 
 interface Props {
   readonly frame: ChartFrame | null;
@@ -18,30 +22,10 @@ interface Props {
 /** The sheet under a chart: it is drawn for the width that it has, once that is known, and says where it is touched. */
 export function Paper({ frame, name, svg, onPlace, children }: Props) {
   const box = useRef<HTMLDivElement>(null);
-  useEffect(() => {
-    const watch = new ResizeObserver(([entry]) => {
-      const wide = Math.round(entry?.contentRect.width ?? 0);
-      if (wide === 0) return;
-      if (width.value === 0) beginDrawing(wide);
-      else width.value = wide;
-    });
-    if (box.current) watch.observe(box.current);
-    let before = 0;
-    const print = () => {
-      before = width.value;
-      width.value = sheetWidth;
-    };
-    const printed = () => {
-      width.value = before;
-    };
-    addEventListener('beforeprint', print);
-    addEventListener('afterprint', printed);
-    return () => {
-      watch.disconnect();
-      removeEventListener('beforeprint', print);
-      removeEventListener('afterprint', printed);
-    };
-  }, []);
+  useEffect(
+    () => (box.current ? followWidth(box.current, { now: () => width.peek(), set, fillsSheet: true }) : undefined),
+    [],
+  );
   const tell = (event: PointerEvent, over: boolean) => {
     if (!frame || !svg.current || !onPlace || event.buttons > (over ? 0 : 1)) return;
     const air = airUnder(frame, ...placeIn(svg.current, frame, event));

@@ -1,8 +1,8 @@
-import { useEffect, useState } from 'preact/hooks';
 import type { MoistAir } from '~/calc/types.ts';
 import { readingWords } from '~/words/en/moistAir.ts';
 import { LateFold } from '../LateFold.tsx';
 import { lazy } from '../lazy.tsx';
+import { SaidAtRest } from '../SaidAtRest.tsx';
 import { airOfSpot, points } from './points.ts';
 import { allSaid, properties, propertyOf } from './said.ts';
 import { cross, looked, openStep } from './view.ts';
@@ -43,7 +43,7 @@ export function Reading() {
       <LateFold summary={readingWords.fold}>
         <ReadHere />
       </LateFold>
-      <Said air={spot && air ? air : null} />
+      <SaidAtRest words={spot && air ? allSaid(air) : ''} />
     </section>
   );
 }
@@ -51,19 +51,3 @@ export function Reading() {
 const put = (air: MoistAir | null) => {
   cross.value = air;
 };
-
-/** What the cross-hair reads, spoken once it rests. */
-function Said({ air }: { air: MoistAir | null }) {
-  const [said, say] = useState('');
-  const words = air ? allSaid(air) : '';
-  useEffect(() => {
-    if (words === '') return say('');
-    const timer = setTimeout(() => say(words), 500);
-    return () => clearTimeout(timer);
-  }, [words]);
-  return (
-    <p class="spoken" role="status">
-      {said}
-    </p>
-  );
-}

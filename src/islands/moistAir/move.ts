@@ -6,6 +6,7 @@ import type { PointKey } from '~/job/processes.ts';
 import { moveJobAir, moveState } from '~/job/stateEdits.ts';
 import { isStateKey } from '~/job/states.ts';
 import type { Edit } from '~/job/types.ts';
+import { takeHold } from '../hold.ts';
 import { edit, job, system, takeBack, tryOut } from '../jobStore.ts';
 import { states } from './points.ts';
 import { cross, holding, looked, openStep } from './view.ts';
@@ -33,11 +34,6 @@ let grip: Grip | null = null;
 /** A finger that only taps trembles by less. */
 const tremble = 3;
 
-/** Under a finger on a point the page does not scroll. The style that says so is not heeded on the shapes of a drawing. */
-export function keepStill(event: TouchEvent): void {
-  event.preventDefault();
-}
-
 /** Takes hold of a point. */
 export function take(
   event: PointerEvent,
@@ -47,10 +43,7 @@ export function take(
   svg: RefObject<SVGSVGElement>,
 ) {
   if (event.button !== 0 || !svg.current || grip) return;
-  const target = event.currentTarget as SVGElement;
-  target.setPointerCapture(event.pointerId);
-  target.focus({ preventScroll: true });
-  event.preventDefault();
+  takeHold(event);
   // From now on the figures beside the chart are those of this point.
   cross.value = null;
   looked.value = key;

@@ -1,6 +1,7 @@
 /** A record thinned to what a plot can show: finer towards its end, where it is judged. */
 import { ratioFrom } from '../../calc/confidence/airAt.ts';
-import type { Log, LogColumn, Steadiness } from '../../calc/confidence/steady.ts';
+import type { LogColumn } from '../../calc/confidence/logColumns.ts';
+import type { Log, Steadiness } from '../../calc/confidence/steady.ts';
 import { enthalpyAt } from '../../calc/enthalpy.ts';
 
 /** One moment of a record: s, and the capacity relative to its mean over the last window, less one. */

@@ -1,5 +1,6 @@
 /** The means of a steady record in the job: taken over into its fields, and what they are known to into its test. */
-import type { LogColumn, Steadiness } from '../../calc/confidence/steady.ts';
+import type { LogColumn } from '../../calc/confidence/logColumns.ts';
+import type { Steadiness } from '../../calc/confidence/steady.ts';
 import type { HumidityMeasure } from '../../calc/sideBySide.ts';
 import type { ErrorSource, TestInput } from '../../calc/types.ts';
 import { format } from '../format.ts';

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
-import type { LogColumn, NotSteady } from '~/calc/confidence/steady.ts';
+import type { LogColumn } from '~/calc/confidence/logColumns.ts';
+import type { NotSteady } from '~/calc/confidence/steady.ts';
 import { SteadyPlot } from '~/charts/SteadyPlot.tsx';
 import { formatNumber } from '~/job/format.ts';
 import type { JudgedLog } from '~/job/log/judgeLog.ts';
