@@ -21,9 +21,9 @@ export function intervalOf(draws: Float64Array, confidence: number): Interval {
   return { probability: confidence, k: null, low, high };
 }
 
-/** The place of a quantile among `n` draws in order. */
+/** The place of a quantile among `n` draws in order; 0 < p < 1 keeps it among them. */
 function pointOf(p: number, n: number): number {
-  return Math.min(n - 1, Math.max(0, Math.round(p * n - 0.5)));
+  return Math.round(p * n - 0.5);
 }
 
 /**

@@ -31,8 +31,6 @@ export function studentQuantile(p: number, degreesOfFreedom: number | null): num
  * Digital Library of Mathematical Functions, 8.17.22.
  */
 function betaShare(x: number, a: number, b: number): number {
-  if (x <= 0) return 0;
-  if (x >= 1) return 1;
   if (x > (a + 1) / (a + b + 2)) return 1 - betaShare(1 - x, b, a);
   const front = Math.exp(logGamma(a + b) - logGamma(a) - logGamma(b) + a * Math.log(x) + b * Math.log1p(-x));
   let c = 1;
