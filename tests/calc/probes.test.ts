@@ -2,7 +2,6 @@ import { describe, expect, test } from 'vitest';
 import { leakPrices } from '../../src/calc/confidence/leaks.ts';
 import { random } from '../../src/calc/confidence/random.ts';
 import {
-  alignClocks,
   assess,
   compareProbes,
   condensateCheck,
@@ -10,9 +9,7 @@ import {
   fromFahrenheit,
   moistAir,
   type Outcome,
-  type ProbeLog,
   type ProbePair,
-  pairLogs,
   type Test,
 } from '../../src/calc/index.ts';
 import { codeOf } from './codeOf.ts';
@@ -70,56 +67,6 @@ describe('compareProbes', () => {
     expect(codeOf(() => compareProbes([], measure))).toBe('noRows');
     expect(codeOf(() => compareProbes([pair(0, Number.NaN)], measure))).toBe('notFinite');
     expect(codeOf(() => compareProbes([pair(0, 0, 5)], measure))).toBe('outOfRange');
-  });
-});
-
-describe('two clocks', () => {
-  const chance = random(9);
-  const curve = (t: number) =>
-    24 - 6 * (1 - Math.exp(-Math.max(0, t - 300) / 200)) + 3 * Math.exp(-(((t - 1500) / 200) ** 2));
-  function logOf(step: number, late: number, scatter: number): ProbeLog {
-    const time = Array.from({ length: Math.floor(2400 / step) }, (_, i) => i * step);
-    return {
-      time,
-      dryBulb: time.map((t) => curve(t + late) + scatter * chance.normal()),
-      humidity: time.map(() => 0.5),
-    };
-  }
-
-  test.each([0, 37, -142, 410])('are brought together when one is %d s behind', (late) => {
-    const found = alignClocks(logOf(5, 0, 0.02), logOf(7, late, 0.02));
-    expect(Math.abs((found?.shift ?? Number.NaN) - late)).toBeLessThan(3);
-    expect(found?.correlation).toBeGreaterThan(0.99);
-  });
-
-  test('leaves out what is no number', () => {
-    const time = [0, 10, 20];
-    const first: ProbeLog = { time, dryBulb: [24, Number.NaN, 24], humidity: [0.5, 0.5, Number.NEGATIVE_INFINITY] };
-    const second: ProbeLog = { time, dryBulb: [25, 25, 25], humidity: [0.5, 0.5, 0.5] };
-    expect(pairLogs(first, second, { shift: 0, apart: 1 })).toEqual([
-      { time: 0, entering: { dryBulb: 24, humidity: 0.5 }, leaving: { dryBulb: 25, humidity: 0.5 } },
-      { time: 20, entering: { dryBulb: 24, humidity: null }, leaving: { dryBulb: 25, humidity: 0.5 } },
-    ]);
-  });
-
-  test('cannot be told from air that stands still', () => {
-    const still = (seed: number): ProbeLog => {
-      const { normal } = random(seed);
-      const time = Array.from({ length: 200 }, (_, i) => 10 * i);
-      return { time, dryBulb: time.map(() => 24 + 0.05 * normal()), humidity: time.map(() => null) };
-    };
-    expect(alignClocks(still(1), still(2))).toBeNull();
-    expect(codeOf(() => alignClocks({ time: [0], dryBulb: [24], humidity: [null] }, still(1)))).toBe('noRows');
-  });
-
-  test('readings are paired with the nearest of the other clock, none too far apart', () => {
-    const first: ProbeLog = { time: [0, 10, 20], dryBulb: [20, 21, 22], humidity: [0.5, null, 0.5] };
-    const second: ProbeLog = { time: [91, 103, 140], dryBulb: [20.1, 21.1, 25], humidity: [0.4, 0.4, 0.4] };
-    const pairs = pairLogs(first, second, { shift: -91, apart: 4 });
-    expect(pairs.map(({ time, leaving }) => [time, leaving.dryBulb])).toEqual([
-      [0, 20.1],
-      [10, 21.1],
-    ]);
   });
 });
 

@@ -22,7 +22,8 @@ const mostPoints = 1500;
 /**
  * How far the second clock is behind the first, from two temperatures that rise and fall together: the shift, within `most`
  * seconds either way, at which they go best together (Pearson's r, the peak between the steps by a parabola). `null` where they
- * do not: probes at rest in steady air say nothing of their clocks. Throws `noRows` for a record of fewer than three readings.
+ * do not: probes at rest in steady air say nothing of their clocks; and where they go best together at an end of what was tried,
+ * because it may be better still beyond. Throws `noRows` for a record of fewer than three readings.
  */
 export function alignClocks(
   first: ProbeLog,
@@ -32,17 +33,15 @@ export function alignClocks(
   within('most', most, [1, 1e6]);
   for (const { time } of [first, second])
     if (time.length < 3) throw new CalcError('noRows', 'log', time.length, 3, 1e7);
-  const from = Math.min(first.time[0] as number, second.time[0] as number);
-  const to = Math.max(first.time.at(-1) as number, second.time.at(-1) as number);
-  const step = Math.max((to - from) / mostPoints, most / 300, 1);
+  const step = Math.max(Math.min(spanOf(first), spanOf(second)) / mostPoints, most / 300, 1);
   const lags = Math.ceil(most / step);
   const found = Array.from({ length: 2 * lags + 1 }, (_, i) => agreement(first, second, (i - lags) * step, step));
   const best = found.reduce((top, r, i) => (r > (found[top] as number) ? i : top), 0);
   const peak = found[best] as number;
-  if (!(peak >= leastCorrelation)) return null;
   const [before, after] = [found[best - 1], found[best + 1]];
-  const bend = before === undefined || after === undefined ? 0 : before - 2 * peak + after;
-  const between = bend < 0 ? ((before as number) - (after as number)) / (2 * bend) : 0;
+  if (peak < leastCorrelation || before === undefined || after === undefined) return null;
+  // The first of the best lies above the one before it: there is a bend.
+  const between = (before - after) / (2 * (before - 2 * peak + after));
   return { shift: (best - lags + between) * step, correlation: peak };
 }
 
@@ -101,8 +100,9 @@ export function pairLogs(
   let j = 0;
   return first.time.flatMap((time, i): ProbePair[] => {
     const distance = (at: number) => Math.abs((second.time[at] as number) + shift - time);
-    while (j + 1 < second.time.length && distance(j + 1) <= distance(j)) j++;
-    if (second.time.length === 0 || !(distance(j) <= apart)) return [];
+    // Behind the last reading the distance is no number, which is neither nearer nor near enough.
+    while (distance(j + 1) <= distance(j)) j++;
+    if (!(distance(j) <= apart)) return [];
     const [entering, leaving] = [readingAt(first, i), readingAt(second, j)];
     return entering && leaving ? [{ time, entering, leaving }] : [];
   });
