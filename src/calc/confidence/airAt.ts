@@ -1,7 +1,7 @@
-import { mostVapor, ratioAt, saturatedVapor } from '../humidityRatio.ts';
+import { ratioAt, rounding, saturatedVapor } from '../humidityRatio.ts';
 import { limits } from '../limits.ts';
 import type { HumidityMeasure } from '../sideBySide.ts';
-import { humidityRatioFromWetBulb } from '../wetBulb.ts';
+import { ratioOfWetBulb } from '../wetBulb.ts';
 
 /**
  * Humidity ratio of a probe's air, kg/kg dry air; not a number where there is no such air: more than saturated, less than dry.
@@ -10,22 +10,15 @@ import { humidityRatioFromWetBulb } from '../wetBulb.ts';
 export function ratioFrom(measure: HumidityMeasure, dryBulb: number, humidity: number, pressure: number): number {
   if (!inside(dryBulb, limits.dryBulb) || !inside(pressure, limits.pressure)) return Number.NaN;
   if (measure === 'relativeHumidity') {
-    if (!inside(humidity, limits.relativeHumidity)) return Number.NaN;
-    const vapor = humidity * saturatedVapor(dryBulb, pressure);
-    return vapor < mostVapor(pressure) ? ratioAt(vapor, pressure) : Number.NaN;
+    const ratio = ratioAt(humidity * saturatedVapor(dryBulb, pressure), pressure);
+    return inside(humidity, limits.relativeHumidity) && inside(ratio, limits.humidityRatio) ? ratio : Number.NaN;
   }
-  if (!inside(humidity, limits.wetBulb) || humidity > dryBulb) return Number.NaN;
-  return ratioOfBulb(dryBulb, humidity, pressure);
+  // Lower than the wet bulb of dry air it comes out below nothing.
+  const ratio = ratioOfWetBulb(dryBulb, humidity, pressure);
+  return humidity <= dryBulb && inside(ratio, [-rounding, limits.humidityRatio[1]]) ? Math.max(0, ratio) : Number.NaN;
 }
 
-function ratioOfBulb(dryBulb: number, wetBulb: number, pressure: number): number {
-  try {
-    return humidityRatioFromWetBulb(dryBulb, wetBulb, pressure);
-  } catch {
-    return Number.NaN;
-  }
-}
-
-function inside(value: number, range: readonly [number, number]): boolean {
+/** Whether a value is a number from the one end of a range to the other. */
+export function inside(value: number, range: readonly [number, number]): boolean {
   return value >= range[0] && value <= range[1];
 }

@@ -1,7 +1,7 @@
 import { standardPressureAtSeaLevel } from '../constants.ts';
 import { CalcError } from '../errors.ts';
 import { limits } from '../limits.ts';
-import { ratioFrom } from './airAt.ts';
+import { inside, ratioFrom } from './airAt.ts';
 import type { LogColumn } from './logColumns.ts';
 import type { Log } from './steady.ts';
 
@@ -45,10 +45,13 @@ export function cleanLog(log: Log, gap: number): CleanLog {
   let repeated = 0;
   let backwards = 0;
   let gaps = 0;
-  let latest = -Infinity;
+  // Before the first row nothing is repeated, goes back or is a gap.
+  let latest = Number.NaN;
   const humidityRatios = ratiosOf(log);
   const isReading = readable(log, Object.values(humidityRatios));
   const kept: number[] = [];
+  /** How many gaps there are up to each row that is kept. */
+  const gapsBefore: number[] = [];
   for (let i = 0; i < time.length; i++) {
     const at = time[i] as number;
     if (!isReading(i)) {
@@ -58,9 +61,10 @@ export function cleanLog(log: Log, gap: number): CleanLog {
     if (at === latest) repeated++;
     else if (at < latest) backwards++;
     else {
-      if (at - latest > gap && kept.length > 0) gaps++;
+      if (at - latest > gap) gaps++;
       latest = at;
       kept.push(i);
+      gapsBefore.push(gaps);
     }
   }
   const taken = (values: ArrayLike<number>) => {
@@ -69,10 +73,6 @@ export function cleanLog(log: Log, gap: number): CleanLog {
     return some;
   };
   const times = taken(time);
-  /** How many gaps there are up to each row. */
-  const gapsBefore = new Int32Array(times.length);
-  for (let i = 1; i < times.length; i++)
-    gapsBefore[i] = (gapsBefore[i - 1] as number) + ((times[i] as number) - (times[i - 1] as number) > gap ? 1 : 0);
   return {
     time: times,
     columns: Object.fromEntries(names.map((name) => [name, taken(columns[name] as readonly number[])])),
@@ -117,11 +117,9 @@ function readable({ time, columns, measure }: Log, ratios: readonly Float64Array
   };
   const named = Object.entries(columns) as [LogColumn, readonly number[] | undefined][];
   const checks = named.flatMap(([name, values]) => (values ? [{ values, range: ranges[name] }] : []));
-  const isWithin = (value: number | undefined, [low, high]: readonly [number, number]) =>
-    value !== undefined && value >= low && value <= high;
   return (i) =>
-    isWithin(time[i], clockRange) &&
-    checks.every(({ values, range }) => isWithin(values[i], range)) &&
+    inside(time[i] as number, clockRange) &&
+    checks.every(({ values, range }) => inside(values[i] as number, range)) &&
     ratios.every((values) => Number.isFinite(values[i]));
 }
 
