@@ -56,7 +56,14 @@ describe('Student’s t', () => {
         expect(Math.abs(studentChance(t, free) - (closed[free] as (t: number) => number)(t))).toBeLessThan(1e-12);
       }),
     );
-    for (const free of degrees) expect(studentChance(0, free)).toBe(0.5);
+    for (const free of degrees) {
+      expect(studentChance(0, free)).toBe(0.5);
+      // Near the middle too, where one less a share of it would have lost its figures.
+      for (const t of [1e-8, 1e-5, 1e-3]) {
+        const rise = (closed[free] as (t: number) => number)(1e-3) - 0.5;
+        expect((studentChance(t, free) - 0.5) / (rise * 1e3 * t)).toBeCloseTo(1, 5);
+      }
+    }
   });
 
   test('has the quantiles of its closed forms', () => {

@@ -10,7 +10,8 @@ const isNormal = (degreesOfFreedom: number | null): degreesOfFreedom is null =>
 /** The chance of a value below t. Abramowitz and Stegun, Handbook of Mathematical Functions, 26.7.1. */
 export function studentChance(t: number, degreesOfFreedom: number | null): number {
   if (isNormal(degreesOfFreedom)) return normalChance(t);
-  const tail = betaShare(degreesOfFreedom / (degreesOfFreedom + t * t), degreesOfFreedom / 2, 0.5) / 2;
+  const ratio = (t * t) / degreesOfFreedom;
+  const tail = betaShare(1 / (1 + ratio), 1 / (1 + 1 / ratio), degreesOfFreedom / 2, 0.5) / 2;
   return t < 0 ? tail : 1 - tail;
 }
 
@@ -26,13 +27,17 @@ export function studentQuantile(p: number, degreesOfFreedom: number | null): num
   );
 }
 
+/** Regularised incomplete beta function I_x(a, b), from the side on which its fraction ends soon; `y` is 1 − x. */
+function betaShare(x: number, y: number, a: number, b: number): number {
+  return x > (a + 1) / (a + b + 2) ? 1 - betaFraction(y, x, b, a) : betaFraction(x, y, a, b);
+}
+
 /**
- * Regularised incomplete beta function I_x(a, b) by its continued fraction, the terms taken two at a time (modified Lentz).
- * Digital Library of Mathematical Functions, 8.17.22.
+ * The same by its continued fraction, the terms taken two at a time (modified Lentz). Digital Library of Mathematical
+ * Functions, 8.17.22. One less x would lose its last figures near the middle of t: it comes as `y`.
  */
-function betaShare(x: number, a: number, b: number): number {
-  if (x > (a + 1) / (a + b + 2)) return 1 - betaShare(1 - x, b, a);
-  const front = Math.exp(logGamma(a + b) - logGamma(a) - logGamma(b) + a * Math.log(x) + b * Math.log1p(-x));
+function betaFraction(x: number, y: number, a: number, b: number): number {
+  const front = Math.exp(logGamma(a + b) - logGamma(a) - logGamma(b) + a * Math.log(x) + b * Math.log(y));
   let c = 1;
   let d = 1 / (1 - ((a + b) * x) / (a + 1));
   let fraction = d;
