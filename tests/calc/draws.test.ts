@@ -111,7 +111,11 @@ describe('few degrees of freedom', () => {
 
 describe('a range that is counted', () => {
   const ties = fc.array(fc.integer({ min: -8, max: 8 }), { minLength: 1, maxLength: 60 });
-  const reals = fc.array(fc.double({ noNaN: true, noDefaultInfinity: true }), { minLength: 1, maxLength: 60 });
+  /** Without the zero below zero, which sorts as it likes. */
+  const reals = fc.array(
+    fc.double({ noNaN: true, noDefaultInfinity: true }).map((one) => one + 0),
+    { minLength: 1, maxLength: 60 },
+  );
 
   test('ends at a quantile: no more of the draws lie outside than may, and no fewer at it or outside', () => {
     fc.assert(
