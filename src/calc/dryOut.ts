@@ -137,6 +137,7 @@ function traceDryOut(
     equation: 't*ₒ = t*(t₁, Wₛ(tₛ, p), p)',
     puts: [
       amount('t₁', 'temperature', dryBulb),
+      amount('tₛ', 'temperature', surface),
       amount('Wₛ', 'humidityRatio', humidityRatio),
       amount('p', 'pressure', pressure),
     ],

@@ -193,7 +193,8 @@ function airflows(t: Trace): void {
   );
 }
 
-function runAll(t: Trace): void {
+/** Runs everything anew; each step goes to `t`, as often as it comes. */
+export function traceEverything(t: Trace): void {
   const pressure = standardPressure(1500, t);
   moistAir({ dryBulb: 24, relativeHumidity: 0.5, pressure }, t);
   moistAir({ dryBulb: 24, wetBulb: 17, pressure }, t);
@@ -213,7 +214,7 @@ function runAll(t: Trace): void {
 /** Every step, each equation of each once, in the order of the job. */
 export function everyStep(): readonly Step[] {
   const found = new Map<string, Step>();
-  runAll((step) => {
+  traceEverything((step) => {
     const key = `${step.id.split('.').slice(-2).join('.')} ${step.equation}`;
     if (!found.has(key)) found.set(key, step);
   });

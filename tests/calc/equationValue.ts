@@ -1,5 +1,5 @@
 /** What an equation of the working comes to, worked out from its text alone: nothing of the package's own arithmetic is used. */
-import type { Step } from '../../src/calc/index.ts';
+import type { Amount, Step } from '../../src/calc/index.ts';
 
 const functions: Readonly<Record<string, (...of: number[]) => number>> = {
   exp: Math.exp,
@@ -8,9 +8,22 @@ const functions: Readonly<Record<string, (...of: number[]) => number>> = {
   lg: Math.log10,
 };
 
-/** The right side of a step's equation with its amounts put in; `null` where it holds a sum over a list or a function of the air. */
-export function equationValue({ equation, puts }: Step): number | null {
-  const text = equation.slice(equation.indexOf(' = ') + 3);
+/**
+ * Both sides of a step's equation with its amounts put in. One that is solved backwards has its result on the right, so that is put in
+ * as well. `null` where it holds a sum over a list, a function of the air, or a letter that is not among the amounts.
+ */
+export function equationSides({ equation, puts, gives }: Step): readonly [left: number, right: number] | null {
+  const at = equation.indexOf(' = ');
+  const [left, right] = [equation.slice(0, at), equation.slice(at + 3)];
+  if (left === gives.symbol) {
+    const value = valueIn(right, puts);
+    return value === null ? null : [gives.value, value];
+  }
+  const sides = [left, right].map((side) => valueIn(side, [...puts, gives]));
+  return sides.includes(null) ? null : (sides as [number, number]);
+}
+
+function valueIn(text: string, puts: readonly Amount[]): number | null {
   const symbols = [...puts].sort((a, b) => b.symbol.length - a.symbol.length);
   let at = 0;
 
