@@ -13,9 +13,9 @@ export interface ExpectationConditions extends RatingConditions {
   /** What to do beyond the table; `refuse` when left out. */
   readonly beyond?: Beyond;
   /** The size on the nameplate, W: where the steps begin. Left out, they begin at the certified capacity, or at the reading. */
-  readonly nominal?: number;
+  readonly nominal?: number | undefined;
   /** The certified capacity at the rating point, W. */
-  readonly certified?: number;
+  readonly certified?: number | undefined;
 }
 
 /** The capacity after each step, W. */

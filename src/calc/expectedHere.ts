@@ -45,16 +45,14 @@ export function ratingHere(
     needsFlow(test) ? flow : { ok: true, value: null },
   );
   if (lack || !entering.ok || !given(outdoorDryBulb) || !rating) return lack ?? waitingFor('rating');
-  const dryAirFlow = orNull(flow)?.dryAirFlow;
-  const nominal = test.nominalCapacity;
   const conditions: ExpectationConditions = {
     outdoorDryBulb,
     enteringWetBulb: entering.value.wetBulb,
     enteringDryBulb: entering.value.dryBulb,
     beyond: rating.beyond === 'extend' ? 'extend' : 'refuse',
-    ...(dryAirFlow === undefined ? {} : { dryAirFlow }),
-    ...(given(nominal) ? { nominal } : {}),
-    ...(given(rating.certified) ? { certified: rating.certified } : {}),
+    dryAirFlow: orNull(flow)?.dryAirFlow,
+    nominal: test.nominalCapacity ?? undefined,
+    certified: rating.certified ?? undefined,
   };
   const blowers = attempt(() => blowersOf(test, conditions, t), fieldOf);
   if (!blowers.ok) return blowers;
@@ -96,18 +94,14 @@ export function tableOfRating(
   { from, rows, certified, generic, basis, multipliers }: Rating,
   inside: number,
 ): RatingTable {
-  if (from !== 'generic' || certified === null || generic === null) {
-    return ratingTable(rows, { ...basisOf(basis, inside), multipliers });
+  const printed: Basis = basis === 'gross' ? basis : 'net';
+  if (from === 'generic' && certified !== null && generic !== null) {
+    const { unit, stage, dryAirFlow } = generic;
+    const dryAir = { dryAirFlow: dryAirFlow ?? undefined };
+    return genericRating({ total: certified, basis: printed, blowerPower: inside, unit, stage, ...dryAir });
   }
-  const { unit, stage, dryAirFlow } = generic;
-  return genericRating({
-    total: certified,
-    basis: basis === 'gross' ? 'gross' : 'net',
-    blowerPower: inside,
-    unit,
-    stage,
-    ...(given(dryAirFlow) ? { dryAirFlow } : {}),
-  });
+  const blowerPower = printed === basis ? inside : inside / 2;
+  return ratingTable(rows, { basis: printed, blowerPower, multipliers });
 }
 
 function linesHere({ lineSet: input }: Test, t?: Trace): Outcome<LineSet | null> {
@@ -115,11 +109,6 @@ function linesHere({ lineSet: input }: Test, t?: Trace): Outcome<LineSet | null>
     () => (given(input) ? lineSet(input, t) : null),
     (quantity) => `lineSet.${quantity}`,
   );
-}
-
-function basisOf(basis: Basis | 'unsure', inside: number): { basis: Basis; blowerPower: number } {
-  if (basis === 'net' || basis === 'gross') return { basis, blowerPower: inside };
-  return { basis: 'net', blowerPower: inside / 2 };
 }
 
 /** What the system should have here and now. A figure that is not typed yet is waited for, not a fault. */
@@ -132,20 +121,22 @@ export function expectedHere(here: Outcome<RatingHere>, t?: Trace): Outcome<Expe
 }
 
 /** A table of one row on an axis is no use away from that row. */
-function tooFewRows(table: RatingTable, conditions: ExpectationConditions): boolean {
-  return (['outdoorDryBulb', 'enteringWetBulb'] as const).some((axis) => {
-    const [row, second] = table.axes[axis];
-    return row !== undefined && second === undefined && Math.abs(conditions[axis] - row) > nearRow[axis] + rounding;
-  });
+function tooFewRows({ axes }: RatingTable, conditions: ExpectationConditions): boolean {
+  return (['outdoorDryBulb', 'enteringWetBulb'] as const).some(
+    (axis) =>
+      axes[axis].length === 1 && Math.abs(conditions[axis] - (axes[axis][0] as number)) > nearRow[axis] + rounding,
+  );
 }
 
+/** Published curves need the airflow, so does a table with airflows, and so does a blower that is taken by it and does not cancel. */
 function needsFlow({ rating, blower }: Test): boolean {
   if (!rating) return false;
-  if (rating.from === 'generic' || rating.rows.some(({ dryAirFlow }) => given(dryAirFlow))) return true;
-  const bothUnknown = !given(rating.blowerPower) && !given(blower.power);
-  const kindKnown = given(rating.blowerKind) || given(blower.kind);
-  const cancels = rating.basis === 'net' && bothUnknown && !kindKnown;
-  return !cancels && (!given(blower.power) || (rating.basis !== 'gross' && !given(rating.blowerPower)));
+  if (rating.from === 'generic' || given(rating.rows[0]?.dryAirFlow)) return true;
+  const here = given(blower.power);
+  const inside = given(rating.blowerPower);
+  if (rating.basis === 'gross') return !here;
+  const cancel = rating.basis === 'net' && !here && !inside && !given(rating.blowerKind) && !given(blower.kind);
+  return !cancel && !(here && inside);
 }
 
 /** The field of the test that a quantity of the calculation was entered in; an axis keeps its name. */

@@ -21,7 +21,7 @@ export interface GenericRating {
   readonly unit: GenericUnit;
   readonly stage: GenericStage;
   /** Of the rating, kg/s. Left out: what the published machines had for their capacity. */
-  readonly dryAirFlow?: number;
+  readonly dryAirFlow?: number | undefined;
   /** Gross, at the rating point. Left out: the published defaults for this airflow. */
   readonly sensibleHeatRatio?: number;
   /** Of compressor and outdoor fan at the rating point, W. Left out: the table has no power. */

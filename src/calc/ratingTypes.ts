@@ -58,8 +58,8 @@ export interface Multipliers {
 export interface RatingConditions {
   readonly outdoorDryBulb: number;
   readonly enteringWetBulb: number;
-  readonly enteringDryBulb?: number;
-  readonly dryAirFlow?: number;
+  readonly enteringDryBulb?: number | undefined;
+  readonly dryAirFlow?: number | undefined;
 }
 
 /** What a table gives. `null` everywhere when the point is outside and no value beyond the table was asked for. */
