@@ -50,6 +50,8 @@ export interface Chain {
   readonly printed: number;
   /** The measured volume as if at sea level, kg/s: what the table and its airflow step are read at. */
   readonly seaLevelFlow: number | undefined;
+  /** The airflow here, or the one that the table states, kg/s. */
+  readonly flowHere: number | undefined;
   readonly pressure: number;
   /** What the dry bulb made of the reading; `null` where the coil is wet beyond doubt or nothing is known of it. */
   readonly dryCoil: DryCoil | null;
@@ -109,10 +111,10 @@ export function chainOf(
         );
   const outside = outsideOf(table, conditions, place, found, pressure);
   if (conditions.beyond !== 'extend') refuseOutside(table, conditions, outside);
-  const steps = found === null || found.total === total ? wet : stepsFrom(found.total, factors);
+  const steps = found === null ? wet : stepsFrom(found.total, factors);
   checkCapacity('expected.total', steps.atTemperatures);
   checkCapacity('expected.total', steps.net);
-  return { steps, factors, place, printed: total, seaLevelFlow, pressure, dryCoil: found, outside };
+  return { steps, factors, place, printed: total, seaLevelFlow, flowHere, pressure, dryCoil: found, outside };
 }
 
 /** The steps from a reading of the table, W. */
@@ -153,7 +155,6 @@ function outsideOf(
   pressure: number,
 ): readonly Axis[] {
   const flow = isFlowOutside(table, conditions.dryAirFlow, pressure);
-  if (place.outside.length === 0 && !flow) return place.outside;
   const dry = found?.covered && conditions.enteringWetBulb < (table.axes.enteringWetBulb[0] as number);
   const axes = place.outside.filter((axis) => axis !== 'dryAirFlow' && !(dry && axis === 'enteringWetBulb'));
   return flow ? [...axes, 'dryAirFlow'] : axes;
@@ -167,13 +168,7 @@ function refuseOutside(table: RatingTable, conditions: ExpectationConditions, [a
 
 function holeAt(table: RatingTable, conditions: RatingConditions, place: Place): CalcError {
   const rows = table.axes.enteringWetBulb;
-  const at = conditions.enteringWetBulb;
   const wetBulb = axisOrder.indexOf('enteringWetBulb');
-  return new CalcError(
-    'hole',
-    'enteringWetBulb',
-    at,
-    rows[place.low[wetBulb] as number] ?? at,
-    rows[highRow(place, wetBulb)] ?? at,
-  );
+  const [low, high] = [rows[place.low[wetBulb] as number] as number, rows[highRow(place, wetBulb)] as number];
+  return new CalcError('hole', 'enteringWetBulb', conditions.enteringWetBulb, low, high);
 }

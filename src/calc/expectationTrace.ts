@@ -13,8 +13,7 @@ export function traceChain(table: RatingTable, conditions: ExpectationConditions
   const { flow, line, altitude, inside, blowerPower } = chain.factors;
   const { indoorMatch } = table.multipliers;
   traceSeaLevelFlow(conditions, chain, t);
-  const read = chain.seaLevelFlow === undefined ? conditions : { ...conditions, dryAirFlow: chain.seaLevelFlow };
-  traceRated(table, read, chain.place, chain.printed, t);
+  traceRated(table, { ...conditions, dryAirFlow: chain.seaLevelFlow }, chain.place, chain.printed, t);
   traceDryCoil(conditions, chain, t);
   const printed = steps.atTemperatures === chain.printed ? 'Q' : 'Q₀';
   if (indoorMatch !== null) {
@@ -45,12 +44,13 @@ export function traceChain(table: RatingTable, conditions: ExpectationConditions
 }
 
 /** Where the coil turns dry, if it is; and what that, or the dry bulb of a dry row, makes of the reading. */
-function traceDryCoil({ enteringDryBulb, dryAirFlow }: ExpectationConditions, chain: Chain, t: Trace): void {
-  const { dryCoil: found, printed, pressure } = chain;
-  const { atTemperatures } = chain.steps;
-  if (found?.coil.dry && enteringDryBulb !== undefined && dryAirFlow !== undefined) {
+function traceDryCoil({ enteringDryBulb }: ExpectationConditions, chain: Chain, t: Trace): void {
+  const { dryCoil: found, printed, pressure, flowHere } = chain;
+  const { atTemperatures, here } = chain.steps;
+  if (found?.coil.dry) {
     const { bypassFactor } = found.coil;
-    dryOut({ dryBulb: enteringDryBulb, dryAirFlow, total: chain.steps.here, bypassFactor, pressure }, t);
+    const air = { dryBulb: enteringDryBulb as number, dryAirFlow: flowHere as number };
+    dryOut({ ...air, total: here, bypassFactor, pressure }, t);
   }
   if (atTemperatures === printed) return;
   t({
@@ -63,8 +63,9 @@ function traceDryCoil({ enteringDryBulb, dryAirFlow }: ExpectationConditions, ch
 }
 
 /** The mass that the measured volume would hold at sea level: only where the pressure is another. */
-function traceSeaLevelFlow({ dryAirFlow }: ExpectationConditions, { seaLevelFlow, pressure }: Chain, t: Trace): void {
-  if (dryAirFlow === undefined || seaLevelFlow === undefined || dryAirFlow === seaLevelFlow) return;
+function traceSeaLevelFlow(conditions: ExpectationConditions, { seaLevelFlow = 0, pressure }: Chain, t: Trace): void {
+  const { dryAirFlow = 0 } = conditions;
+  if (dryAirFlow === seaLevelFlow) return;
   t({
     id: 'expectation.seaLevelFlow',
     equation: 'ṁ₀ = ṁ·p₀/p',

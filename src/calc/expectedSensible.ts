@@ -41,10 +41,11 @@ function shiftOf(
   conditions: RatingConditions,
   { factors: { flow }, seaLevelFlow }: Chain,
 ): Shift | null {
-  const dryBulbs = table.axes.enteringDryBulb;
-  const here = conditions.enteringDryBulb;
-  const stated = dryBulbs.length === 1 ? dryBulbs[0] : here;
-  if (dryBulbs.length === 0 || here === undefined || stated === undefined) return null;
+  const [only, another] = table.axes.enteringDryBulb;
+  // A dry bulb that nobody gave is no air, for which there is no figure either.
+  const { enteringDryBulb: here = Number.NaN } = conditions;
+  const stated = another === undefined ? only : here;
+  if (stated === undefined) return null;
   const flows = table.axes.dryAirFlow;
   const toFlow = conditions.dryAirFlow ?? flows[0];
   const readAt = flows.length === 0 ? toFlow : (seaLevelFlow ?? flows[0]);
@@ -65,7 +66,6 @@ interface Gross {
 /** The sensible capacity, W, of air that has the same wet bulb and another dry bulb or flow; all of `total` on a dry coil. */
 function shifted(shift: Shift, wetBulb: number, rated: Gross, chain: Chain): number | null {
   const { fromDryBulb, toDryBulb, fromFlow, toFlow } = shift;
-  if (fromFlow === undefined || toFlow === undefined) return null;
   const total = chain.steps.here;
   const from = duty(fromDryBulb, wetBulb, standardPressureAtSeaLevel, fromFlow, rated.total);
   const to = duty(toDryBulb, wetBulb, chain.pressure, toFlow, total);
@@ -73,14 +73,19 @@ function shifted(shift: Shift, wetBulb: number, rated: Gross, chain: Chain): num
   const found = ratedApparatus(from, rated.sensible);
   // A dry row says nothing of the coil; the wet row above it may have.
   const known = chain.dryCoil?.coil;
-  if (!found) return known ? (leavingAir(to, known.bypassFactor)?.sensible ?? null) : null;
+  if (!found) return (known && leavingAir(to, known.bypassFactor)?.sensible) ?? null;
   const before = leavingAir(from, found.bypassFactor);
-  const after = leavingAir(to, bypassAtFlow(found.bypassFactor, toFlow / fromFlow));
-  if (!before || !after) return null;
-  return after.sensible === total ? total : rated.sensible + after.sensible - before.sensible;
+  const after = leavingAir(to, bypassAtFlow(found.bypassFactor, to.dryAirFlow / from.dryAirFlow));
+  return before && after && rated.sensible + after.sensible - before.sensible;
 }
 
-function duty(dryBulb: number, wetBulb: number, pressure: number, dryAirFlow: number, total: number): CoilDuty | null {
+function duty(
+  dryBulb: number,
+  wetBulb: number,
+  pressure: number,
+  dryAirFlow: number | undefined,
+  total: number,
+): CoilDuty | null {
   const entering = coilAir(dryBulb, wetBulb, pressure);
-  return entering && { entering, dryAirFlow, total };
+  return entering && dryAirFlow !== undefined ? { entering, dryAirFlow, total } : null;
 }

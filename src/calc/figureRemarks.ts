@@ -51,8 +51,8 @@ function step(code: string, point: readonly Amount[], total: number, next: Neigh
 /** The next higher row of an axis, all else the same. */
 function neighbour(table: RatingTable, at: number, axis: Axis): Neighbour | null {
   const value = table.axes[axis][rowOf(table, at, axis) + 1];
-  const total = value === undefined ? null : (table.total[at + stride(table, axis)] ?? null);
-  if (value === undefined || total === null) return null;
+  const total = table.total[at + stride(table, axis)];
+  if (value === undefined || typeof total !== 'number') return null;
   const { symbol, kind } = axisSigns[axis];
   return { at: amount(`${symbol}′`, kind, value), total };
 }

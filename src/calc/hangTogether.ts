@@ -1,5 +1,4 @@
 import { standardVolumeFlow } from './dryAirFlow.ts';
-import { given } from './readings.ts';
 import type { Check, CoilLoad, MoistAir, Test } from './types.ts';
 import { cubicFootPerMinute, fahrenheitDegree, fromFahrenheit, poundPerHour, tonOfRefrigeration } from './units.ts';
 
@@ -25,17 +24,16 @@ interface Known {
  * range goes with the nominal capacity (3 tons where that is not known).
  */
 export function hangTogether({ test, entering, leaving, dryAirFlow, load }: Known): readonly Check[] {
-  const { nominalCapacity } = test;
-  const usable = given(nominalCapacity) && nominalCapacity > 0 && Number.isFinite(nominalCapacity);
-  const tons = usable ? nominalCapacity / tonOfRefrigeration : null;
-  const perTon = tons !== null && dryAirFlow !== null ? standardVolumeFlow(dryAirFlow) / tons : null;
+  const nominal = test.nominalCapacity ?? 0;
+  const tons = nominal > 0 && Number.isFinite(nominal) ? nominal / tonOfRefrigeration : null;
+  const perTon = standardVolumeFlow(dryAirFlow ?? Number.NaN) / (tons ?? Number.NaN);
   const drop = entering && leaving ? entering.dryBulb - leaving.dryBulb : null;
   const source = 'commonPractice';
   return [
     {
       code: 'airflowPerCapacity',
       kind: 'volumeFlow',
-      value: finite(perTon),
+      value: Number.isFinite(perTon) ? perTon : null,
       usual: scaled([350, 450], cubicFootPerMinute),
       source,
     },
@@ -69,8 +67,4 @@ export function hangTogether({ test, entering, leaving, dryAirFlow, load }: Know
       source,
     },
   ];
-}
-
-function finite(value: number | null): number | null {
-  return value !== null && Number.isFinite(value) ? value : null;
 }

@@ -30,18 +30,17 @@ export function flowOf(
   const { volumeFlow } = test.airflow;
   const states = { entering, leaving };
   const places = placesOf(test);
-  const lack = lacking(
-    given(volumeFlow) ? { ok: true, value: volumeFlow } : waitingFor('airflow.volumeFlow'),
-    ...places.map((place) => states[place]),
-  );
-  if (lack || !given(volumeFlow)) return lack ?? waitingFor('airflow.volumeFlow');
-  const readings: Reading[] = places.flatMap((name) => {
-    const state = states[name];
-    return state.ok ? [{ name, at: { specificVolume: state.value.specificVolume } }] : [];
-  });
+  const figure = given(volumeFlow) ? { ok: true as const, value: volumeFlow } : waitingFor('airflow.volumeFlow');
+  const lack = lacking(figure, ...places.map((place) => states[place]));
+  if (lack) return lack;
+  const there = <T>(outcome: Outcome<T>) => (outcome as Extract<Outcome<T>, { readonly ok: true }>).value;
+  const readings: Reading[] = places.map((name) => ({
+    name,
+    at: { specificVolume: there(states[name]).specificVolume },
+  }));
   if (test.airflow.kind !== 'actual') readings.unshift({ name: 'standard', at: 'standard' });
   return attempt(
-    () => middleOf(volumeFlow, readings, t),
+    () => middleOf(there(figure), readings, t),
     (quantity) => `airflow.${quantity}`,
   );
 }
@@ -57,7 +56,7 @@ function middleOf(volumeFlow: number, readings: readonly Reading[], t?: Trace): 
   const flows = readings.map(({ name, at }) => dryAirFlow({ volumeFlow, at }, single ? t : prefixed(t, name)));
   const low = Math.min(...flows);
   const high = Math.max(...flows);
-  const middle = single ? low : (low + high) / 2;
+  const middle = (low + high) / 2;
   if (!single) {
     t?.({
       id: 'dryAirFlow.middle',
