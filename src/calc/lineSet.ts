@@ -115,9 +115,9 @@ function checkRun(run: LineRun): void {
   within('superheat', run.superheat, lineSetLimits.superheat);
   within('liquidTemperature', run.liquidTemperature, lineSetLimits.liquidTemperature);
   if (run.subcooling !== null) within('subcooling', run.subcooling, lineSetLimits.subcooling);
+  within('lift', run.lift, lineSetLimits.lift);
   // A line cannot be shorter than what it climbs.
   within('length', run.length, [Math.abs(run.lift), lineSetLimits.length[1]]);
   within('ratedLength', run.ratedLength, lineSetLimits.length);
   within('fittings', run.fittings, lineSetLimits.length);
-  within('lift', run.lift, lineSetLimits.lift);
 }

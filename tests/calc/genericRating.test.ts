@@ -105,6 +105,8 @@ describe('a rating from published curves', () => {
     [{ total: 0 }, 'notPositive'],
     [{ total: Number.NaN }, 'notFinite'],
     [{ dryAirFlow: -1 }, 'outOfRange'],
+    [{ blowerPower: -1 }, 'outOfRange'],
+    [{ sensibleHeatRatio: 1.1 }, 'outOfRange'],
     [{ sensibleHeatRatio: 0.78, dryAirFlow: (0.68 * 350) / 400 }, 'noSurface'],
   ])('refuses %o', (change, code) => {
     expect(codeOf(() => genericRating({ ...three, ...change }))).toBe(code);

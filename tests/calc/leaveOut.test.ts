@@ -53,6 +53,7 @@ describe('leaveOut', () => {
         expect(steps[0]!.before).toBe(values[0]);
         for (const [i, step] of steps.entries()) {
           if (i > 0) expect(step.before).toBe(steps[i - 1]!.after);
+          expect((step.factor * step.before) / step.after).toBeCloseTo(1, 12);
           if (!out.has(step.cause)) continue;
           expect(step.after).toBe(step.before);
           expect([step.applies, step.band]).toEqual([false, 0]);

@@ -26,9 +26,18 @@ test('the measured half is what the whole assessment says of it, whatever is put
 test('the measured half names nothing that the expectation waits for', () => {
   const { measured, expected, ratio, verdict } = assessMeasured(wholeTest);
   expect(measured.ok).toBe(true);
+  const { improvements, remarks } = assessMeasured(wholeTest);
+  expect([improvements, remarks]).toEqual([[], []]);
   for (const part of [expected, ratio, verdict]) expect(part).toEqual({ ok: false, waiting: [], problem: null });
 });
 
 test('what is no test at all is unreadable in every part', () => {
-  expect(assessMeasured(null as unknown as Test)).toEqual(assess(null as unknown as Test));
+  const none = assessMeasured(null as unknown as Test);
+  expect(none).toEqual(assess(null as unknown as Test));
+  const problem = { code: 'unreadable', quantity: 'test', value: 0, min: 0, max: 0 };
+  const { pressure, ranges, improvements, checks, remarks, ...parts } = none;
+  expect(Object.keys(parts).sort()).toEqual(['entering', 'expected', 'leaving', 'measured', 'ratio', 'verdict']);
+  for (const part of Object.values(parts)) expect(part).toEqual({ ok: false, waiting: [], problem });
+  expect([pressure, improvements, checks, remarks]).toEqual([101_325, [], [], []]);
+  expect(Object.values(ranges).every((range) => range === null)).toBe(true);
 });

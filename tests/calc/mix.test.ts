@@ -42,6 +42,21 @@ describe('mix', () => {
     expect(mix({ ...a, dryAirFlow: 0 }, b).air.dryBulb).toBeCloseTo(room.dryBulb, 10);
   });
 
+  test('saturated air with air of the same state is no fog, however it rounds', () => {
+    for (let dryBulb = -10; dryBulb <= 45; dryBulb += 0.5) {
+      const stream = { air: moistAir({ dryBulb, relativeHumidity: 1 }), dryAirFlow: 0.7 };
+      const { air, dryAirFlow } = mix(stream, { ...stream, dryAirFlow: 0.11 });
+      expect(air.dryBulb).toBeCloseTo(dryBulb, 6);
+      expect(dryAirFlow).toBeCloseTo(0.81, 12);
+    }
+  });
+
+  test('shows its working: dry air, water and enthalpy, and the temperature that follows', () => {
+    const ids: string[] = [];
+    mix({ air: room, dryAirFlow: 0.6 }, { air: warm, dryAirFlow: 0.1 }, ({ id }) => ids.push(id));
+    expect(ids).toEqual(['mix.dryAirFlow', 'mix.humidityRatio', 'mix.enthalpy', 'mix.dryBulb']);
+  });
+
   test('says so when the mixture would be fog', () => {
     const cold = { air: moistAir({ dryBulb: -15, relativeHumidity: 0.95 }), dryAirFlow: 1 };
     const damp = { air: moistAir({ dryBulb: 28, relativeHumidity: 0.95 }), dryAirFlow: 1 };
@@ -53,6 +68,7 @@ describe('mix', () => {
     expect(code(() => mix({ air: room, dryAirFlow: 1 }, { air: high, dryAirFlow: 1 }))).toBe('pressuresDiffer');
     expect(code(() => mix({ air: room, dryAirFlow: 0 }, { air: warm, dryAirFlow: 0 }))).toBe('outOfRange');
     expect(code(() => mix({ air: room, dryAirFlow: Number.NaN }, { air: warm, dryAirFlow: 1 }))).toBe('notFinite');
-    expect(code(() => mix({ air: room, dryAirFlow: -1 }, { air: warm, dryAirFlow: 1 }))).toBe('outOfRange');
+    expect(code(() => mix({ air: room, dryAirFlow: -1 }, { air: warm, dryAirFlow: 2 }))).toBe('outOfRange');
+    expect(code(() => mix({ air: room, dryAirFlow: 2 }, { air: warm, dryAirFlow: -1 }))).toBe('outOfRange');
   });
 });

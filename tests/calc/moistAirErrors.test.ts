@@ -46,6 +46,12 @@ const bad: readonly (readonly [string, MoistAirInput, CalcErrorCode, string])[] 
   ['a humidity ratio in grams', { dryBulb: 25, humidityRatio: 10 }, 'outOfRange', 'humidityRatio'],
   ['an enthalpy above saturation', { dryBulb: 25, enthalpy: 80e3 }, 'aboveSaturation', 'enthalpy'],
   ['an enthalpy below that of dry air', { dryBulb: 25, enthalpy: 25e3 }, 'enthalpyTooLow', 'enthalpy'],
+  [
+    'an enthalpy below that of dry air, near boiling',
+    { dryBulb: 90, enthalpy: 25e3, pressure: 60e3 },
+    'enthalpyTooLow',
+    'enthalpy',
+  ],
   ['an enthalpy that is no number', { dryBulb: 25, enthalpy: Number.NaN }, 'notFinite', 'enthalpy'],
   [
     'steam hotter than the pressure lets it be',
