@@ -42,9 +42,9 @@ test('every letter of an equation is among its amounts, and every amount is in t
   for (const { id, equation, puts, gives } of everyStep()) {
     expect(puts, id).not.toEqual([]);
     const text = equation.replace('ⁿ', '^n');
-    const all = [gives, ...puts].map(({ symbol }) => symbol).sort((a, b) => b.length - a.length);
-    const symbols = all.filter((symbol) => !ofList.test(symbol));
-    const idle = symbols.filter((symbol) => !text.includes(symbol) && !readAt.test(`${symbol} of ${equation}`));
+    const symbols = [gives, ...puts].map(({ symbol }) => symbol).sort((a, b) => b.length - a.length);
+    const isExcused = (symbol: string) => ofList.test(symbol) || readAt.test(`${symbol} of ${equation}`);
+    const idle = symbols.filter((symbol) => !text.includes(symbol) && !isExcused(symbol));
     const rest = symbols.reduce((left, symbol) => left.replaceAll(symbol, ''), text).replace(functions, '');
     const unsaid = /straight line|Σ/.test(equation) ? [] : (rest.match(/\p{L}+/gu) ?? []);
     if (idle.length + unsaid.length > 0) expect.fail(`${id}: ${equation}, ${idle} not in it, ${unsaid} not said`);
