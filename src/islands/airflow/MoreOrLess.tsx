@@ -9,7 +9,7 @@ import { sourceLabels } from '~/calc/sourceLabels.ts';
 import type { Outcome, Test } from '~/calc/types.ts';
 import { ScrollRegion } from '~/parts/ScrollRegion.tsx';
 import { moreOrLess as words } from '~/words/en/airflowContext.ts';
-import { capacity, joined, percent } from '../show.ts';
+import { capacity, percent } from '../show.ts';
 import { interpreted } from '../store.ts';
 import { flowText, standardText } from './flowText.ts';
 import { counts } from './model.ts';
@@ -32,10 +32,10 @@ export function MoreOrLess() {
                 <tr>
                   <th scope="col">{words.airflow}</th>
                   <th scope="col" class="number">
-                    {words.total}
+                    {words.total} <small>{capacity(0).unit}</small>
                   </th>
                   <th scope="col" class="number">
-                    {words.sensible}
+                    {words.sensible} <small>{capacity(0).unit}</small>
                   </th>
                   <th scope="col" class="number">
                     {words.ratio}
@@ -48,9 +48,17 @@ export function MoreOrLess() {
                     <th scope="row">
                       {standardText(dryAirFlow)} <small>{words.share(percent(factor))}</small>
                     </th>
-                    <td class="number">{total === null ? words.outside : joined(capacity(total))}</td>
-                    <td class="number">{total === null || share === null ? '–' : joined(capacity(share * total))}</td>
-                    <td class="number">{share === null ? '–' : percent(share)}</td>
+                    {total === null ? (
+                      <td class="number" colSpan={3}>
+                        {words.outside}
+                      </td>
+                    ) : (
+                      <>
+                        <td class="number">{capacity(total).number}</td>
+                        <td class="number">{share === null ? '–' : capacity(share * total).number}</td>
+                        <td class="number">{share === null ? '–' : percent(share)}</td>
+                      </>
+                    )}
                   </tr>
                 ))}
               </tbody>

@@ -23,10 +23,12 @@ export function Ways({ airflow }: { airflow: Airflow }) {
         <thead>
           <tr>
             <td />
-            <th scope="col" colSpan={2}>
+            <th scope="col" class="number" colSpan={2}>
               {words.sameAir}
             </th>
-            <th scope="col">{words.takenFor}</th>
+            <th scope="col" class="number">
+              {words.takenFor}
+            </th>
           </tr>
         </thead>
         <tbody>

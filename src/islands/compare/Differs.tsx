@@ -21,7 +21,8 @@ export function Differs() {
       <h2 class="answer-sentence">{sentenceOf(outcome, ratio !== null)}</h2>
       <p class="answer-plain" role="status">
         {ratio && words.shareWent(percent(from ?? 0), percent(to ?? 0), bySaid(ratio, points), endsSaid(ratio, points))}{' '}
-        {words.capacityWent(bySaid(total, capacities), endsSaid(total, capacities))}
+        {words.capacityWent(bySaid(total, capacities), endsSaid(total, capacities))}{' '}
+        {outcome !== 'cannotTell' && words.beyond}
       </p>
       <p class="note">
         {ratio ? words.weather : words.noShare} {isEstimate(before) || isEstimate(after) ? `${words.estimate} ` : ''}

@@ -49,12 +49,8 @@ export function SideBySide() {
         <thead>
           <tr>
             <td />
-            <th scope="col" class="number">
-              {words.before}
-            </th>
-            <th scope="col" class="number">
-              {words.after}
-            </th>
+            <Head of={before}>{words.before}</Head>
+            <Head of={after}>{words.after}</Head>
           </tr>
         </thead>
         <tbody>
@@ -68,6 +64,16 @@ export function SideBySide() {
         </tbody>
       </table>
     </ScrollRegion>
+  );
+}
+
+/** Above the lists stand the names in full; paper has them here. */
+function Head({ of: { job }, children }: { of: Tested; children: string }) {
+  return (
+    <th scope="col" class="number">
+      {children}
+      <small class="compare-name">{job.notes.address?.trim()}</small>
+    </th>
   );
 }
 

@@ -4,5 +4,5 @@ export const airWords = {
   returnTemperature: 'Return temperature',
   returnHumidity: 'Return humidity',
   assumed:
-    'Until the probes have read it: usual air, 75 °F and 50 % in the return, 56 °F and 90 % in the supply (common practice, no source).',
+    'Until the probes have read it: usual air, 75\u00a0°F and 50\u00a0% in the return, 56\u00a0°F and 90\u00a0% in the supply (common practice, no source).',
 } as const;

@@ -21,7 +21,7 @@ export const airflowAnswer = {
   },
   asGiven: 'as found',
   airAssumed:
-    'The probes have not read both airs yet: usual air stands in, 75 °F and 50 % in the return, 56 °F and 90 % in the supply (common practice, no source).',
+    'The probes have not read both airs yet: usual air stands in, 75\u00a0°F and 50\u00a0% in the return, 56\u00a0°F and 90\u00a0% in the supply (common practice, no source).',
   useFound: 'Use it on the capacity sheet',
   useTyped: 'Use the typed figure there instead',
   isUsed: 'The capacity sheet counts this figure. The one typed there is kept beside it.',

@@ -91,6 +91,6 @@ export function airflowProblems({ code, quantity }: Problem, [value, min, max]: 
   if (code === 'outsideTable')
     return `${value} lies outside what this column prints: ${min} to ${max}. Nothing is read beyond a table: look for the wrong column, or read the pressure again.`;
   if (quantity === 'rise.leaving')
-    return 'The air hardly gets warmer. A rise of 20 °F (11 °C) or more can be read well.';
+    return 'The air hardly gets warmer. A rise of 20\u00a0°F (11\u00a0°C) or more can be read well.';
   return problems[code] ?? problems['outOfRange'] ?? code;
 }

@@ -24,5 +24,5 @@ export const profileWords = {
   near: 'hole',
   far: 'far wall',
   acceptance: (share: string, passes: boolean) =>
-    `${share} of the velocity pressures exceed a tenth of the greatest: ${passes ? 'the section will do' : 'take another section'} (at least 75 %).`,
+    `${share} of the velocity pressures exceed a tenth of the greatest: ${passes ? 'the section will do' : 'take another section'} (at least 75\u00a0%).`,
 } as const;

@@ -2,14 +2,15 @@
 export const fieldCard = {
   heading: 'In the field',
   print: 'As a pocket card',
-  printSay: 'Print this page now: only the card comes out, 74 × 105 mm (2.9 × 4.1 in).',
+  printSay: 'Print this page now: only the card comes out, 74 × 105\u00a0mm (2.9 × 4.1\u00a0in).',
   whole: 'Back to the whole article',
   worksheet: 'Worksheet:',
 } as const;
 
 export const cardsPage = {
   title: 'Pocket cards',
-  description: 'The steps of every article on a card of 74 × 105 mm, four to a page, to print, cut and take along.',
+  description:
+    'The steps of every article on a card of 74 × 105\u00a0mm, four to a page, to print, cut and take along.',
   say: 'Print this page, cut along the frames, and take the cards that the job needs. Each is the short side of an article: read that first.',
   link: 'All steps as pocket cards, to print',
 } as const;

@@ -4,7 +4,7 @@ export const catchWater = {
   wait: 'Let it drip for twenty minutes first: the coil and the pan have to be wet all over. Then catch every drain for half an hour or more, and note the readings over the same time.',
   never:
     'Catch it at the end of the drain, outside the unit. Never reach into the unit for it: blower, live parts and sharp fins are near the pan. Put plug, trap and float switch back as they were.',
-  rough: 'Good to about 10 % at best: what stays in pan and pipe changes (a judgement, no source).',
+  rough: 'Good to about 10\u00a0% at best: what stays in pan and pipe changes (a judgement, no source).',
   agrees: (caught: string, probes: string) => `Caught ${caught}, by the probes ${probes}: they agree.`,
   less: (caught: string, probes: string) =>
     `Caught ${caught}, by the probes ${probes}: less than the probes say, by more than both can err. Not steady yet, a second drain, water blown past the pan, or a humidity probe that reads wrong.`,

@@ -11,7 +11,7 @@ export const compareWords = {
   sameAsk: 'What was the same both times?',
   sameLead:
     'An error that was there both times goes out of the difference, but for what of it is new at each visit; one that was not counts twice. Tick only what you know.',
-  ledger: 'The two jobs and their difference',
+  ledger: 'The two jobs, line by line',
   difference: 'Difference',
   read: 'Read',
   returnAir: 'Return air',
@@ -26,12 +26,13 @@ export const compareWords = {
   and: (one: string, other: string) => `${one}, ${other}`,
   ends: (low: string, high: string) => `${low} to ${high}`,
   answers: {
-    more: 'It makes more of what it should than before, by more than these readings are unsure.',
-    less: 'It makes less of what it should than before, by more than these readings are unsure.',
+    more: 'It makes a larger share than before.',
+    less: 'It makes a smaller share than before.',
     cannotTell: 'These readings cannot tell the two apart.',
-    moreCapacity: 'It makes more than before, by more than these readings are unsure.',
-    lessCapacity: 'It makes less than before, by more than these readings are unsure.',
+    moreCapacity: 'It makes more than before.',
+    lessCapacity: 'It makes less than before.',
   },
+  beyond: 'They differ by more than these readings are unsure.',
   noDifference: 'no difference',
   shareWent: (from: string, to: string, by: string, ends: string) =>
     `The share went from ${from} to ${to}: ${by}, between ${ends}.`,

@@ -59,7 +59,8 @@ export const ductChoiceWords = {
 
 export const rooms = {
   lead: 'Measured and expected are both made at the coil, between the probes. Ducts outside the rooms take a part on the way: heat comes in through their walls, and air through their leaks. That is no fault of the machine, and it changes no verdict.',
-  caution: 'An attic in summer can be over 120 °F (50 °C). Go up early, not alone, and stand on the joists only.',
+  caution:
+    'An attic in summer can be over 120\u00a0°F (50\u00a0°C). Go up early, not alone, and stand on the joists only.',
   choose: 'Choose one',
   around: (temperature: string) => `Empty: ${temperature}, such an attic on a design day.`,
   needs: (what: string) => `Still needed: ${what}.`,

@@ -12,19 +12,19 @@ export const factors = [
   {
     factor: '4.5',
     turns: 'cfm and a difference of enthalpy (Btu/lb) into total Btu/h',
-    made: '60 minutes × 0.075 lb of dry air in a cubic foot',
+    made: '60 minutes × 0.075\u00a0lb of dry air in a cubic foot',
     source: 'standardAir',
   },
   {
     factor: '1.08',
     turns: 'cfm and a difference of temperature (°F) into sensible Btu/h',
-    made: '4.5 × 0.24 Btu/(lb·°F), the specific heat of dry air',
+    made: '4.5 × 0.24\u00a0Btu/(lb·°F), the specific heat of dry air',
     source: 'commonPractice',
   },
   {
     factor: '0.68',
     turns: 'cfm and a difference of water (grains a pound) into latent Btu/h',
-    made: '4.5 × 1,060 Btu/lb of water ÷ 7,000 grains',
+    made: '4.5 × 1,060\u00a0Btu/lb of water ÷ 7,000 grains',
     source: 'commonPractice',
   },
 ] as const;
@@ -59,7 +59,7 @@ export const when = [
 
 export const exactHeading = 'Against the exact result';
 export const example =
-  'An invented reading: 1,200 cfm of actual return air at 75 °F and 50 %, supply air at 56 °F and 88 %. By the factors with a chart for sea level, and exactly, with the air as it is at the height.';
+  'An invented reading: 1,200\u00a0cfm of actual return air at 75\u00a0°F and 50\u00a0%, supply air at 56\u00a0°F and 88\u00a0%. By the factors with a chart for sea level, and exactly, with the air as it is at the height.';
 export const table = 'The factors and the exact result at five heights';
 export const height = 'Height';
 export const tryHeading = 'At any height';

@@ -71,7 +71,7 @@ export const airflowPart = {
 export const readingsPart = {
   head: '5 Readings, all of them over the same ten minutes',
   since: 'Full speed and airflow since',
-  notBefore: 'not before (+ 15 min)',
+  notBefore: 'not before (+ 15\u00a0min)',
   speed: 'Known by',
   columns: [
     both('Time'),

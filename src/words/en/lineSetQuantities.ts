@@ -14,13 +14,13 @@ export const lineSetQuantityWords: Readonly<Record<LineKey, QuantityWords>> = {
   'lineSet.ratedLength': {
     name: 'Length in the rating',
     inSentence: 'length in the rating',
-    empty: 'Empty: 25 ft (7.6 m), as systems are rated.',
+    empty: 'Empty: 25\u00a0ft (7.6\u00a0m), as systems are rated.',
   },
   'lineSet.fittings': {
     name: 'Fittings in the lines',
     term: 'equivalent length',
     inSentence: 'length that stands for the fittings',
-    hint: 'A short 90° elbow counts as some 30 inside diameters (common practice): 1.7 ft (0.5 m) at 3/4.',
+    hint: 'A short 90° elbow counts as some 30 inside diameters (common practice): 1.7\u00a0ft (0.5\u00a0m) at 3/4.',
     empty: 'Empty: none.',
   },
   'lineSet.lift': {
@@ -36,23 +36,27 @@ export const lineSetQuantityWords: Readonly<Record<LineKey, QuantityWords>> = {
     name: 'Capacity left with these lines',
     term: 'the maker’s correction',
     inSentence: 'maker’s correction',
-    hint: 'A loss of 3 % is 97 %. It outranks what is worked out here.',
+    hint: 'A loss of 3\u00a0% is 97\u00a0%. It outranks what is worked out here.',
   },
   'lineSet.evaporating': {
     name: 'Evaporating temperature',
     term: 'dew point at the suction gauge',
     inSentence: 'evaporating temperature',
-    empty: 'Empty: 45 °F (7.2 °C), common practice.',
+    empty: 'Empty: 45\u00a0°F (7.2\u00a0°C), common practice.',
   },
-  'lineSet.superheat': { name: 'Superheat', inSentence: 'superheat', empty: 'Empty: 10 °F (5.6 °C), common practice.' },
+  'lineSet.superheat': {
+    name: 'Superheat',
+    inSentence: 'superheat',
+    empty: 'Empty: 10\u00a0°F (5.6\u00a0°C), common practice.',
+  },
   'lineSet.liquidTemperature': {
     name: 'Liquid line at the outdoor unit',
     inSentence: 'temperature of the liquid line',
-    empty: 'Empty: 100 °F (37.8 °C), common practice.',
+    empty: 'Empty: 100\u00a0°F (37.8\u00a0°C), common practice.',
   },
   'lineSet.subcooling': {
     name: 'Subcooling',
     inSentence: 'subcooling',
-    empty: 'Empty: 10 °F (5.6 °C), common practice.',
+    empty: 'Empty: 10\u00a0°F (5.6\u00a0°C), common practice.',
   },
 };

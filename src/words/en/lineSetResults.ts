@@ -23,7 +23,7 @@ export const lineResults = {
   flow: 'Refrigerant in circulation',
   left: 'Capacity left',
   scale: (share: string, low: string, high: string) =>
-    `A scale of the capacity that is left: ${share}, between ${low} and ${high}; 100 % is the line of the rating.`,
+    `A scale of the capacity that is left: ${share}, between ${low} and ${high}; 100\u00a0% is the line of the rating.`,
   asRated: 'as rated',
   noLiquid: 'Nothing is said of the liquid line.',
   flashes: 'The liquid boils before it reaches the metering device.',
@@ -31,15 +31,16 @@ export const lineResults = {
 } as const;
 
 export const oilWords = {
-  carried: 'Fast enough to bring the oil back at full load (4.5 to 20 m/s, 900 to 4,000 fpm).',
-  slow: 'Slower than the 4.5 m/s (900 fpm) recommended for suction lines: oil may stay in the line. A wider tube loses less and carries less oil.',
+  carried: 'Fast enough to bring the oil back at full load (4.5 to 20\u00a0m/s, 900 to 4,000\u00a0fpm).',
+  slow: 'Slower than the 4.5\u00a0m/s (900\u00a0fpm) recommended for suction lines: oil may stay in the line. A wider tube loses less and carries less oil.',
   slowInRiser:
-    'The vapour has to climb, and is slower than the 1,000 fpm (5 m/s) that carries oil up (common practice). Ask the maker about the riser, and about traps.',
-  fast: 'Faster than the 20 m/s (4,000 fpm) recommended for suction lines: noise, and a loss that no charge puts right.',
+    'The vapour has to climb, and is slower than the 1,000\u00a0fpm (5\u00a0m/s) that carries oil up (common practice). Ask the maker about the riser, and about traps.',
+  fast: 'Faster than the 20\u00a0m/s (4,000\u00a0fpm) recommended for suction lines: noise, and a loss that no charge puts right.',
 } as const;
 
 /** Of a mixture whose viscosity nobody has measured well. */
-export const viscosityEstimated = 'The viscosity of R-454B is an estimate, within 10 %: it moves a drop by about 2 %.';
+export const viscosityEstimated =
+  'The viscosity of R-454B is an estimate, within 10\u00a0%: it moves a drop by about 2\u00a0%.';
 
 export const lowLoad = 'At part load the vapour is slower than this.';
 
@@ -49,7 +50,7 @@ export const lineCautions: Readonly<Partial<Record<LineCaution, string>>> = {
   liquidFlashes:
     'No subcooling is left: the metering device gets bubbles, and the capacity falls by more than any figure here. More charge is not the cure for a line that is too thin or lifts too far.',
   littleSubcooling:
-    'Less than 2 °F (1.1 °C) of subcooling is left: a dirty filter drier, which is not in these figures, would use it up.',
+    'Less than 2\u00a0°F (1.1\u00a0°C) of subcooling is left: a dirty filter drier, which is not in these figures, would use it up.',
 };
 
 export const lineCautionsOfWork = [
@@ -60,16 +61,16 @@ export const lineCautionsOfWork = [
 
 export const lineNotes = [
   {
-    say: 'The capacity of a compressor goes with the density of the vapour that it draws: 1.8 % for each °F (3.2 % for each K) that the dew point falls. A coil that is drawn less runs warmer and gives a part back: two thirds to three quarters of the loss is a fair estimate. The band shows both.',
+    say: 'The capacity of a compressor goes with the density of the vapour that it draws: 1.8\u00a0% for each °F (3.2\u00a0% for each K) that the dew point falls. A coil that is drawn less runs warmer and gives a part back: two thirds to three quarters of the loss is a fair estimate. The band shows both.',
     source: 'suctionLoss',
   },
   { say: 'Friction in smooth copper, without heat through the insulation.', source: 'colebrook' },
-  { say: 'Properties of the refrigerants, drawn smoothly through rows 5 K apart.', source: 'refrigerants' },
+  { say: 'Properties of the refrigerants, drawn smoothly through rows 5\u00a0K apart.', source: 'refrigerants' },
   { say: 'Inside diameters of the tubes.', source: 'copperTube' },
-  { say: 'Split systems are rated with 25 ft (7.6 m) of tubing.', source: 'ratedLine' },
+  { say: 'Split systems are rated with 25\u00a0ft (7.6\u00a0m) of tubing.', source: 'ratedLine' },
   { say: 'Velocity in suction lines.', source: 'gasVelocity' },
   {
-    say: '1,000 fpm in risers, 2 °F of subcooling, what is assumed while nobody has read it.',
+    say: '1,000\u00a0fpm in risers, 2\u00a0°F of subcooling, what is assumed while nobody has read it.',
     source: 'commonPractice',
   },
 ] as const;

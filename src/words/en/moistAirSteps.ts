@@ -46,7 +46,7 @@ export const processSteps = {
   airflow: 'Airflow',
   firstAirflow: 'Airflow of the first',
   secondAirflow: 'Airflow of the second',
-  flowHint: 'Air as it moves where it begins; or dry air by mass, such as 5000 lb/h or 0.6 kg/s.',
+  flowHint: 'Air as it moves where it begins; or dry air by mass, such as 5000\u00a0lb/h or 0.6\u00a0kg/s.',
   remove: (name: string) => `Remove ${name}`,
   total: { drying: 'Total cooling', cooling: 'Total cooling', heating: 'Total heating', mixing: '' },
   sensible: 'of it sensible',

@@ -48,7 +48,7 @@ export const probeResults = {
       source: 'uncertaintyGuide',
     },
     {
-      say: '0.5\u00a0°F, 1\u00a0% and 0.3\u00a0°F wet bulb between two probes; a remainder of 0.2\u00a0°F and 0.7\u00a0%; 0.2\u00a0°F and 1 % of drift.',
+      say: '0.5\u00a0°F, 1\u00a0% and 0.3\u00a0°F wet bulb between two probes; a remainder of 0.2\u00a0°F and 0.7\u00a0%; 0.2\u00a0°F and 1\u00a0% of drift.',
       source: 'commonPractice',
     },
   ],

@@ -61,7 +61,7 @@ const ofEverySheet: Readonly<
     hint: 'Often in a footnote of the table.',
     empty: 'Empty: taken to be like this one.',
   },
-  'rating.certified': { name: 'Certified capacity', term: 'at 95 °F', inSentence: 'certified capacity' },
+  'rating.certified': { name: 'Certified capacity', term: 'at 95\u00a0°F', inSentence: 'certified capacity' },
   'rating.certifiedAirflow': { name: 'Airflow of that rating', inSentence: 'airflow of the certified capacity' },
   'rating.indoorMatch': { name: 'Factor for this indoor unit', inSentence: 'factor for the indoor unit' },
   'rating.lineLength': { name: 'Factor for this line length', inSentence: 'factor for the line length' },
@@ -72,7 +72,7 @@ const ofEverySheet: Readonly<
   'rating.total': { name: 'Total', inSentence: 'total in the table' },
   'rating.sensible': { name: 'Sensible', inSentence: 'sensible in the table' },
   'rating.power': { name: 'Power', inSentence: 'power in the table' },
-  line: { name: 'The line', inSentence: 'the line', hint: 'Our choice is 90 %. Agree on it before you read.' },
+  line: { name: 'The line', inSentence: 'the line', hint: 'Our choice is 90\u00a0%. Agree on it before you read.' },
   'sideBySide.dryBulb': {
     name: 'Difference, temperature',
     inSentence: 'difference in temperature',

@@ -126,7 +126,7 @@ export const findingWords: Readonly<Record<FindingCode, (parts: FindingParts) =>
   cellInOtherUnit: ({ place: where, text, reading, count }) =>
     `${at(where)}: ${text} stands among others as ${reading} would.${others(count)}`,
   inThousands: ({ text, reading, count }) =>
-    `${text} is read as ${reading} Btu/h, and so are ${count} figures in all: they are thousands.`,
+    `${text} is read as ${reading}\u00a0Btu/h, and so are ${count} figures in all: they are thousands.`,
   splitThousands: () => 'Figures such as 32,300 were torn in two by the commas of the file.',
   filled: ({ place: where, reading, count }) =>
     `${at(where)} is empty and read as ${reading}, the cell above it (merged cells). ${count} in all.`,
@@ -186,7 +186,7 @@ export const tableInUse = {
       .join(', '),
   reads: 'The figures that this job reads',
   none: 'Which of them this job reads is said here once the return air and the outdoor temperature are known.',
-  dryBulbHint: 'The table does not say it; often 80 °F (26.7 °C), in a footnote.',
+  dryBulbHint: 'The table does not say it; often 80\u00a0°F (26.7\u00a0°C), in a footnote.',
   basis: { net: 'net', gross: 'gross', unsure: '' },
   csv: 'Save as CSV',
   file: 'rating-table',

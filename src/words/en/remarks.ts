@@ -35,7 +35,7 @@ const air: Readonly<Record<string, RemarkWords>> = {
   },
   supplyDry: {
     say: (humidity) =>
-      `${humidity} is low for the air behind a wet coil (usual 85 to 98 %). A dry coil, heat that is on, air that misses the coil, or the probe itself.`,
+      `${humidity} is low for the air behind a wet coil (usual 85 to 98\u00a0%). A dry coil, heat that is on, air that misses the coil, or the probe itself.`,
     next: 'Look that no heat is on and no damper stands open, then check the supply probe.',
   },
   supplyWetProbe: {
@@ -69,7 +69,7 @@ const airflow: Readonly<Record<string, RemarkWords>> = {
   },
   seaLevelPressure: {
     say: (barometer, standard) =>
-      `The barometer (${barometer}) and the height (about ${standard}) disagree by more than 3 %. Station pressure is wanted, not the forecast’s sea-level figure.`,
+      `The barometer (${barometer}) and the height (about ${standard}) disagree by more than 3\u00a0%. Station pressure is wanted, not the forecast’s sea-level figure.`,
     next: 'Empty the barometer, or type the station pressure of an instrument on the spot.',
   },
 };
@@ -97,7 +97,7 @@ const rating: Readonly<Record<string, RemarkWords>> = {
   },
   nominalMismatch: {
     say: (total, nominal) =>
-      `At 95 °F outdoors and 67 °F wet bulb the table says ${total}, more than 15 % off the nameplate’s ${nominal}. The wrong row, unit or machine.`,
+      `At 95\u00a0°F outdoors and 67\u00a0°F wet bulb the table says ${total}, more than 15\u00a0% off the nameplate’s ${nominal}. The wrong row, unit or machine.`,
     next: 'Compare the models on the nameplates with those at the head of the table.',
   },
   basisUnknown: {
@@ -175,7 +175,7 @@ const rating: Readonly<Record<string, RemarkWords>> = {
   },
   sensibleAboveTotal: {
     say: () =>
-      'In the table a sensible figure is more than 1 % above its total. Look whether the two changed places; until then no sensible is read there.',
+      'In the table a sensible figure is more than 1\u00a0% above its total. Look whether the two changed places; until then no sensible is read there.',
   },
   totalFallsWithWetBulb: {
     say: () => 'In the table a total falls as the wet bulb rises. Look whether two figures changed places.',

@@ -62,7 +62,7 @@ export const checkNames: Readonly<Record<string, string>> = {
 
 /** One step from the rating to the expectation, under the cause of each derate. */
 export const derateNames: Readonly<Record<string, string>> = {
-  certified: 'As certified for this pair, at 95 °F outdoors',
+  certified: 'As certified for this pair, at 95\u00a0°F outdoors',
   temperatures: 'At these temperatures, from the table',
   indoorMatch: 'With this indoor unit',
   airflow: 'At this airflow',

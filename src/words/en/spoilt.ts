@@ -31,7 +31,7 @@ export const without = (share: string) => `Without the mistake the share is ${sh
 export const lost = 'No figure can be put right afterwards: the test has to be made again.';
 export const nothing = {
   name: 'Nothing is wrong with this test',
-  why: 'The three points of the supply agree, the water that was caught is that of the result, the airflow is that of the fan table, and the outdoor unit takes the power of its table. A share a little off 100 % is no mistake.',
+  why: 'The three points of the supply agree, the water that was caught is that of the result, the airflow is that of the fan table, and the outdoor unit takes the power of its table. A share a little off 100\u00a0% is no mistake.',
 };
 
 export const mistakes: Readonly<Record<Mistake, { readonly name: string; readonly why: string }>> = {

@@ -3,7 +3,7 @@ export const trySettling = {
   caption:
     'An invented record of an hour from the start. The curve is the cooling worked out from both probes; thick where it is looked at. Upright lines: no window may begin there yet.',
   seen: 'Looked at after',
-  minutes: (number: string) => `${number} min`,
+  minutes: (number: string) => `${number}\u00a0min`,
   time: 'minutes from the start',
   share: 'cooling, % of that at the end',
   change: 'a damper is opened',

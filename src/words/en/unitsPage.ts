@@ -20,16 +20,17 @@ export const exact = {
   pound: 'pound',
   grain: 'grain, of which 7,000 make a pound',
   btu: 'Btu (international table)',
-  ton: 'ton of refrigeration: 12,000 Btu/h',
-  inchOfWater: 'inch of water column, at 1,000 kg/m³',
-  inchOfMercury: 'inch of mercury, at 13,595.1 kg/m³',
+  ton: 'ton of refrigeration: 12,000\u00a0Btu/h',
+  inchOfWater: 'inch of water column, at 1,000\u00a0kg/m³',
+  inchOfMercury: 'inch of mercury, at 13,595.1\u00a0kg/m³',
 } as const;
 
 export const remarks: Readonly<Partial<Record<Kind, string>>> = {
-  temperatureDifference: 'A difference has no 32 in it: a probe that reads 1.8 °F too high reads 1 °C too high.',
+  temperatureDifference:
+    'A difference has no 32 in it: a probe that reads 1.8\u00a0°F too high reads 1\u00a0°C too high.',
   pressure: 'Inches of water are for ducts, inches of mercury for the barometer.',
   enthalpy:
-    'This is a difference of two enthalpies. A single one also counts from another zero: 0 °F in Btu/lb, 0 °C in kJ/kg, 7.686 Btu/lb apart for dry air.',
+    'This is a difference of two enthalpies. A single one also counts from another zero: 0\u00a0°F in Btu/lb, 0\u00a0°C in kJ/kg, 7.686\u00a0Btu/lb apart for dry air.',
   ratio: 'Airflow per capacity.',
 };
 
