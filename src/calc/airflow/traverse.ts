@@ -7,15 +7,7 @@ import { type AirThere, checkAir, type Gauge, manometer } from './instruments.ts
 import { practice } from './limits.ts';
 import { type Again, acceptance, againBy, type Straight, straightDuct } from './traverseChecks.ts';
 import { type Section, traversePoints } from './traversePoints.ts';
-import {
-  type Anemometer,
-  anemometerCauses,
-  flowThrough,
-  physics,
-  standardVelocityPressure,
-  traceFlow,
-  traceVelocity,
-} from './velocity.ts';
+import { type Anemometer, anemometerCauses, flowThrough, physics, traceFlow, traceVelocity } from './velocity.ts';
 
 export interface Traverse {
   readonly section: Section;
@@ -73,11 +65,7 @@ export function airflowFromTraverse(traverse: Traverse, t?: Trace): TraverseFoun
   const causes: readonly Cause[] = [
     { name: 'traverse.section', u: section[straight.enough ? 'straight' : 'disturbed'], basis: 'commonPractice' },
     { name: 'traverse.area', u: area, basis: 'commonPractice' },
-    ...anemometerCauses(
-      instrument,
-      gauge,
-      instrument === 'pitot' ? mean(cells.values) : standardVelocityPressure(meanVelocity),
-    ),
+    ...anemometerCauses(instrument, gauge, mean(cells.values)),
     ...missingCause('traverse.missing', values, cells.missing),
   ];
   const accepted = acceptance(values);

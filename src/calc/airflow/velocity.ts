@@ -1,4 +1,3 @@
-import { standardAirDensity } from '../constants.ts';
 import type { Airflow } from '../dryAirFlow.ts';
 import type { SourceKey } from '../sources.ts';
 import { amount } from '../trace.ts';
@@ -43,12 +42,12 @@ export const physics: Readonly<Record<Anemometer, Physics>> = {
 const vane = ofLimit(0.05);
 const yaw = 0.01;
 
-/** What the instrument adds; `pressure` is the mean velocity pressure, Pa, that a gauge would have had to read. */
-export function anemometerCauses(instrument: Anemometer, gauge: Gauge, pressure: number): readonly Cause[] {
+/** What the instrument adds; `reading` is the mean of what it shows: of a Pitot tube the pressure, Pa, that its gauge had to read. */
+export function anemometerCauses(instrument: Anemometer, gauge: Gauge, reading: number): readonly Cause[] {
   if (instrument === 'pitot') {
     return [
       gaugeCause(gauge, 0.5),
-      zeroCause('traverse.zero', pressure, 0.5),
+      zeroCause('traverse.zero', reading, 0.5),
       { name: 'traverse.yaw', u: yaw, basis: 'commonPractice' },
     ];
   }
@@ -102,9 +101,4 @@ export function traceFlow(symbol: string, velocity: number, area: number, t?: Tr
     ),
     source: 'definition',
   });
-}
-
-/** Velocity pressure of standard air at a velocity, Pa. */
-export function standardVelocityPressure(velocity: number): number {
-  return (standardAirDensity * velocity ** 2) / 2;
 }

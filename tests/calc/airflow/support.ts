@@ -1,4 +1,5 @@
 import {
+  type AirflowFound,
   type AirThere,
   CalcError,
   type FanTable,
@@ -30,6 +31,14 @@ export function stepsOf(work: (t: (step: Step) => void) => unknown): readonly St
 
 export const codes = ({ remarks }: { readonly remarks: readonly { readonly code: string }[] }) =>
   remarks.map(({ code }) => code);
+
+/** Each remark: its code, its weight, and its amounts as symbol and figure. */
+export const said = ({ remarks }: AirflowFound) =>
+  remarks.map(({ code, weight, amounts }) => [
+    code,
+    weight,
+    ...amounts.map(({ symbol, value }) => [symbol, Number(value.toPrecision(6))]),
+  ]);
 
 /** An invented table, in. w.c. and m³/s: a blower that falls, and one that holds its airflow. */
 export const fanTable: FanTable = {
