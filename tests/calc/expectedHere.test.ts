@@ -1,5 +1,6 @@
 /** What a test expects of its rating: which table, whose blower, which line, and what it still waits for. */
 import { describe, expect, test } from 'vitest';
+import { tableOfRating } from '../../src/calc/expectedHere.ts';
 import {
   assess,
   type BlowerKind,
@@ -91,9 +92,19 @@ describe('published curves', () => {
     expect(waits(withRating({ ...byCurves, ...change }, atRating))).toEqual(fields);
   });
 
+  test('wait for the airflow, which they are for', () => {
+    const airflow = { ...wholeTest.airflow, volumeFlow: null };
+    expect(waits(withRating(byCurves, { ...atRating, airflow }))).toEqual(['airflow.volumeFlow']);
+  });
+
   test('are not read where the maker’s table stands, whatever was said for them', () => {
     expect(expected(withRating({ certified, generic })).total).toBe(expected(wholeTest).total);
   });
+});
+
+test('a gross table stays gross, whatever blower somebody names beside it', () => {
+  const { basis, total } = tableOfRating({ ...rating, basis: 'gross' }, 300);
+  expect([basis, total]).toEqual(['gross', rows.map((row) => row.total)]);
 });
 
 describe('beyond the table', () => {

@@ -59,6 +59,16 @@ test('below the wet bulb at which the coil turns dry total and sensible are one,
   expect(read(table, at(95, 67)).sensible).toBeLessThan(0.8 * read(table, at(95, 67)).total!);
 });
 
+test('a blower that is no number is refused under its own name, although everything else follows from it', () => {
+  for (const [blowerPower, code] of [
+    [Number.NaN, 'notFinite'],
+    [-1e6, 'outOfRange'],
+  ] as const)
+    expect(() => genericRating({ ...three, basis: 'net', blowerPower })).toThrow(
+      expect.objectContaining({ code, quantity: 'blowerPower' }),
+    );
+});
+
 test('the power is that of the rating, times the published curves of capacity and of input for each watt made', () => {
   const table = genericRating({ ...three, power: 3000 });
   const { capacity, inputRatio } = coolingCurves['airConditioner one'];

@@ -31,6 +31,17 @@ test('the measured half names nothing that the expectation waits for', () => {
   for (const part of [expected, ratio, verdict]) expect(part).toEqual({ ok: false, waiting: [], problem: null });
 });
 
+test.each([
+  ['entering', 'actual', ['dryAirFlow.actual']],
+  ['leaving', 'standard', ['dryAirFlow.standard']],
+  ['unsure', 'actual', ['entering.dryAirFlow.actual', 'leaving.dryAirFlow.actual', 'dryAirFlow.middle']],
+  ['leaving', 'unsure', ['standard.dryAirFlow.standard', 'leaving.dryAirFlow.actual', 'dryAirFlow.middle']],
+] as const)('an airflow at %s, counted as %s, shows each reading, and a middle only of several', (place, kind, ids) => {
+  const steps: string[] = [];
+  assess({ ...wholeTest, airflow: { ...wholeTest.airflow, place, kind } }, ({ id }) => steps.push(id));
+  expect(steps.filter((id) => id.includes('dryAirFlow.'))).toEqual(ids);
+});
+
 test('what is no test at all is unreadable in every part', () => {
   const none = assessMeasured(null as unknown as Test);
   expect(none).toEqual(assess(null as unknown as Test));
