@@ -69,16 +69,16 @@ function solve(bulb: Bulb, t: number, W: number, p: number, from: number, to: nu
 export function wetBulbAt(t: number, W: number, p: number): number {
   // The liquid branch begins at 0 °C with this humidity ratio; the ice branch ends there with a higher one.
   if (t >= 0 && W >= ratioOfBulb(liquid, t, 0, factor(0, p) * vaporAtZero, p)) {
-    return solve(liquid, t, W, p, 0, t, guessOf(t, W, p));
+    return solve(liquid, t, W, p, 0, t, wetBulbGuess(t, W, p));
   }
-  return solve(ice, t, W, p, limits.dewPoint[0], Math.min(t, 0), guessOf(t, W, p));
+  return solve(ice, t, W, p, limits.dewPoint[0], Math.min(t, 0), wetBulbGuess(t, W, p));
 }
 
 /**
  * Where the psychrometric line meets the saturation curve, the curve taken as a parabola that leaves the dew point with
- * the slope and bend of the Magnus formula. Mostly within 0.2 K. 6.5e-4/K is the psychrometer coefficient of Eq. 33.
+ * the slope and bend of the Magnus formula. Within 0.1 K in rooms, from 20 °C and 30 % on. 6.5e-4/K is the psychrometer coefficient of Eq. 33.
  */
-function guessOf(t: number, W: number, p: number): number {
+export function wetBulbGuess(t: number, W: number, p: number): number {
   const pw = vaporPressureAt(W, p);
   const dew = dewPointGuess(pw);
   const depression = t - dew;

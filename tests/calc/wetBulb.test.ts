@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { humidityRatioFromWetBulb, moistAir, saturationHumidityRatio, wetBulb } from '../../src/calc/index.ts';
+import { wetBulbGuess } from '../../src/calc/wetBulb.ts';
 
 const seaLevel = 101325;
 
@@ -38,6 +39,16 @@ describe('wet bulb', () => {
       { numRuns: 3000, seed: 21 },
     );
   });
+});
+
+test('the search begins within 0.1 K of what it finds, in rooms from 20 to 50 °C and from 30 % on', () => {
+  for (const pressure of [70e3, seaLevel])
+    for (let dryBulb = 20; dryBulb <= 50; dryBulb += 5)
+      for (const relativeHumidity of [0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 0.97]) {
+        const air = moistAir({ dryBulb, relativeHumidity, pressure });
+        const off = wetBulbGuess(dryBulb, air.humidityRatio, pressure) - air.wetBulb;
+        expect(Math.abs(off), `${dryBulb} °C, ${relativeHumidity}`).toBeLessThan(0.1);
+      }
 });
 
 function belowOrDry(t: number, tw: number, p: number): number {
