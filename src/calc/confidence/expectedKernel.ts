@@ -1,52 +1,37 @@
-import { flowFactor, onCurve } from '../airflowStep.ts';
+import { flowFactor } from '../airflowStep.ts';
 import { blowerInside } from '../blowerHeat.ts';
-import { standardPressureAtSeaLevel } from '../constants.ts';
 import type { RatingHere } from '../expectedHere.ts';
 import { axisOrder } from '../tableCheck.ts';
 import type { RatingTable } from '../types.ts';
 import { cellAround } from './cell.ts';
 
-/** What the expectation hangs on: °C, dry-air flow in kg/s, Pa, W. */
+/** What the expectation hangs on: °C, dry-air flow in kg/s, W. The pressure acts through the flow. */
 export type ExpectedKernel = (
   outdoorDryBulb: number,
   enteringWetBulb: number,
   enteringDryBulb: number,
   dryAirFlow: number,
-  pressure: number,
   blowerPower: number,
 ) => number;
 
 /**
- * `expectedTotal` around one reading, W, for callers that ask a hundred thousand times: the same steps in the same order, on
- * the cell of the table alone, without an object. Not a number where nothing is left to expect.
+ * `expectedTotal` around one reading on a wet coil, W, for callers that ask a hundred thousand times: on the cell of the table
+ * alone, without an object. The steps to the airflow as if at sea level and from there to the mass that it really holds are one
+ * here, because the first cancels. Not a number where nothing is left to expect.
  */
 export function expectedKernel({ table, conditions, installation }: RatingHere): ExpectedKernel {
-  const cell = cellAround(table, conditions);
-  const read = reader(cell);
+  const read = reader(cellAround(table, conditions));
   const match = table.multipliers.indoorMatch ?? 1;
   const line = table.multipliers.lineLength ?? installation.lineSet?.factor ?? 1;
   const inside = blowerInside(table);
-  const flows = table.axes.dryAirFlow;
-  const flowKnown = conditions.dryAirFlow !== undefined;
-  const stepped = flowKnown && (table.multipliers.airflow.length > 0 || flows.length === 1);
-  const lowest = flows[0] ?? 0;
-  const highest = flows.at(-1) ?? 0;
-  return (outdoors, wetBulb, dryBulb, dryAirFlow, pressure, blowerPower) => {
-    const flow = (dryAirFlow * standardPressureAtSeaLevel) / pressure;
-    const atTemperatures = read(outdoors, wetBulb, dryBulb, flow);
-    const step = stepped ? flowFactor(table, flow).total : 1;
-    const gross = atTemperatures * match * step + inside;
-    let thinner = 1;
-    if (flowKnown && flows.length > 1) {
-      const edge = Math.min(Math.max(dryAirFlow, lowest), highest);
-      const covered = flow >= lowest && flow <= highest;
-      thinner = covered
-        ? (read(outdoors, wetBulb, dryBulb, edge) / atTemperatures) * onCurve(dryAirFlow / edge)
-        : onCurve(dryAirFlow / flow);
-      if (pressure === standardPressureAtSeaLevel) thinner = 1;
-    } else if (stepped) thinner = flowFactor(table, dryAirFlow).total / step;
-    const net = gross * line * thinner - blowerPower;
-    return atTemperatures > 0 && net > 0 ? net : Number.NaN;
+  // The published curve acts on the gross capacity, a maker's figures are as printed.
+  const onGross = table.axes.dryAirFlow.length === 1 && table.multipliers.airflow.length === 0;
+  return (outdoors, wetBulb, dryBulb, dryAirFlow, blowerPower) => {
+    const matched = read(outdoors, wetBulb, dryBulb, dryAirFlow) * match;
+    const step = flowFactor(table, dryAirFlow).total;
+    const gross = onGross ? (matched + inside) * step : matched * step + inside;
+    const net = gross * line - blowerPower;
+    return matched > 0 && net > 0 ? net : Number.NaN;
   };
 }
 

@@ -113,7 +113,7 @@ export function testWork(test: Test, { pressure, blower, rating }: WorkFacts): T
     const sensible = flow * (heatDryAir + heatVapor * W2) * (t1 - t2);
     if (expected) {
       const wet = wetBulbRead ? (values[1] as number) : wetBulbAt(t1, W1, p);
-      const net = expected(values[7] as number, wet, t1, flow, p, power) + (values[10] as number);
+      const net = expected(values[7] as number, wet, t1, flow, power) + (values[10] as number);
       out[0] = (outside ? total - power : total) / (net * (1 + (values[8] as number)));
     }
     out[1] = total;
