@@ -120,8 +120,7 @@ function isVisible(
 ): boolean | null {
   if (!ratio.ok) return null;
   const { value, interval } = ratio.value;
-  const least = low * high <= 0 ? 0 : Math.min(Math.abs(low), Math.abs(high));
-  return least > (interval.high - value) / value;
+  return Math.min(Math.abs(low), Math.abs(high)) > (interval.high - value) / value;
 }
 
 /** The checks whose figure lies beyond the usual with its whole range. */

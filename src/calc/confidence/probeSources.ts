@@ -28,25 +28,17 @@ export function probeSources(test: Test): readonly Source[] {
       : limited(`${side}.humidity`, probeLimits[measures[side]], { [`${side}.humidity`]: 1 }),
   ]);
   if (!sideBySide) return each;
-  const shared: Source[] = [
-    limited('shared.dryBulb', sideBySide.shared?.dryBulb ?? probeLimits.dryBulb, {
-      'entering.dryBulb': 1,
-      'leaving.dryBulb': 1,
-    }),
+  const shared = (what: 'dryBulb' | 'humidity', limit: number) =>
+    limited(`shared.${what}`, sideBySide.shared?.[what] ?? limit, { [`entering.${what}`]: 1, [`leaving.${what}`]: 1 });
+  const onlyDry = !given(sideBySide.supplyAir?.humidity) && measures.leaving === 'relativeHumidity';
+  return [
+    ...each,
+    shared('dryBulb', probeLimits.dryBulb),
+    ...(compared ? [shared('humidity', probeLimits[measures.entering])] : []),
+    ...(compared && onlyDry ? [limited('leaving.humidityGain', usual.supplyHumidity, { 'leaving.humidity': 1 })] : []),
+    ...scatterOf(sideBySide, compared),
+    ...driftOf(test, compared),
   ];
-  if (!compared) return [...each, ...shared, ...scatterOf(sideBySide, false), ...driftOf(test, false)];
-  shared.push(
-    limited('shared.humidity', sideBySide.shared?.humidity ?? probeLimits[measures.entering], {
-      'entering.humidity': 1,
-      'leaving.humidity': 1,
-    }),
-  );
-  const onlyDry = !given(sideBySide.supplyAir?.humidity);
-  const gain =
-    onlyDry && measures.leaving === 'relativeHumidity'
-      ? [limited('leaving.humidityGain', usual.supplyHumidity, { 'leaving.humidity': 1 })]
-      : [];
-  return [...each, ...shared, ...gain, ...scatterOf(sideBySide, true), ...driftOf(test, true)];
 }
 
 /** The unsureness of the difference: of one that serves both readings, or of one for each air. */
@@ -71,10 +63,11 @@ function scatterOf({ returnAir, supplyAir, reference }: SideBySide, humidity: bo
   });
 }
 
+const noDrift = { dryBulb: 0, humidity: 0 } as const;
+
 /** A difference that moved more than a little while the test went on: the readings may have been taken anywhere on the way. */
 function driftOf(test: Test, humidity: boolean): readonly Source[] {
-  const drift = test.sideBySide?.drift;
-  if (!drift) return [];
+  const drift = test.sideBySide?.drift ?? noDrift;
   const opposite = (what: 'dryBulb' | 'humidity', limit: number) =>
     limited('drift', limit, { [`entering.${what}`]: 0.5, [`leaving.${what}`]: -0.5 });
   const moved = driftBeyond(test);
@@ -85,11 +78,10 @@ function driftOf(test: Test, humidity: boolean): readonly Source[] {
 }
 
 /** Whether the differences moved by more than is too small to count. */
-export function driftBeyond(test: Test): { readonly dryBulb: boolean; readonly humidity: boolean } {
-  const drift = test.sideBySide?.drift;
-  if (!drift) return { dryBulb: false, humidity: false };
+export function driftBeyond({ sideBySide, leaving }: Test): { readonly dryBulb: boolean; readonly humidity: boolean } {
+  const drift = sideBySide?.drift ?? noDrift;
   return {
     dryBulb: drift.dryBulb > usual.drift.dryBulb,
-    humidity: drift.humidity > usual.drift.humidity[measureOf(test.leaving)],
+    humidity: drift.humidity > usual.drift.humidity[measureOf(leaving)],
   };
 }
