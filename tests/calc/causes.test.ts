@@ -1,25 +1,10 @@
 /** Which causes of error a test has, how large each is taken, and what it moves. Limits are the half-widths that the texts state. */
 import { describe, expect, test } from 'vitest';
 import { resultsOf } from '../../src/calc/assess.ts';
-import { sourceFacts } from '../../src/calc/confidence/sure.ts';
-import { testSources } from '../../src/calc/confidence/testSources.ts';
-import { moistAir, type SideBySide, type Test } from '../../src/calc/index.ts';
+import { moistAir, type Test } from '../../src/calc/index.ts';
+import { causesOf, close, degree, some, sourcesOf } from './causesOf.ts';
 import { wholeTest } from './testCase.ts';
 
-const degree = 5 / 9;
-type Moves = Readonly<Record<string, number>>;
-/** Name, size, and what it moves. The size of a rectangle is its half-width, of the normal shape its standard uncertainty. */
-type Cause = readonly [name: string, size: number, moves: Moves];
-const made = (change: Partial<Test>): Test => ({ ...wholeTest, ...change });
-function sourcesOf(change: Partial<Test>) {
-  const whole = made(change);
-  return testSources(whole, sourceFacts(resultsOf(whole)) as NonNullable<ReturnType<typeof sourceFacts>>);
-}
-const causesOf = (change: Partial<Test>): readonly Cause[] =>
-  sourcesOf(change).map(({ name, u, shape, moves }) => [name, shape === 'rectangular' ? u * Math.sqrt(3) : u, moves]);
-const close = (list: readonly Cause[]) => list.map(([name, size, moves]) => [name, expect.closeTo(size, 9), moves]);
-/** Those of some names only. */
-const some = (change: Partial<Test>, names: RegExp) => causesOf(change).filter(([name]) => names.test(name));
 /** W that an unknown blower is taken to draw: 365 W for each 1000 cfm of standard air, 1.2014 kg/m³. */
 function assumedPower(): number {
   const { specificVolume } = moistAir({ dryBulb: wholeTest.entering.dryBulb as number, relativeHumidity: 0.5 });
@@ -148,126 +133,5 @@ describe('the causes of error of a test', () => {
     const bare = sourcesOf({ rating: null, scatter });
     expect(bare.map(({ name }) => name).filter((name) => /rating|blower|outdoor/.test(name))).toEqual([]);
     expect(bare.at(-1)).toEqual(scatter[0]);
-  });
-});
-
-const alike = { dryBulb: 0, humidity: 0, scatter: null };
-const whole: SideBySide = { returnAir: alike, supplyAir: alike, reference: 'neither', drift: null, shared: null };
-const both = (what: string) => ({ [`entering.${what}`]: 1, [`leaving.${what}`]: 1 });
-const probes = /^(entering|leaving|shared)\.|^(sideBySide|drift)$/;
-const own = (humidity = true): Cause[] => [
-  ['entering.dryBulb', 0.2 * degree, { 'entering.dryBulb': 1 }],
-  ['entering.humidity', humidity ? 0.007 : 0.03, { 'entering.humidity': 1 }],
-  ['leaving.dryBulb', 0.2 * degree, { 'leaving.dryBulb': 1 }],
-  ['leaving.humidity', humidity ? 0.007 : 0.03, { 'leaving.humidity': 1 }],
-];
-const sharedDryBulb: Cause = ['shared.dryBulb', 0.9 * degree, both('dryBulb')];
-const sharedHumidity: Cause = ['shared.humidity', 0.03, both('humidity')];
-const gain: Cause = ['leaving.humidityGain', 0.01, { 'leaving.humidity': 1 }];
-
-describe('two probes that were checked side by side', () => {
-  const checked = (change: Partial<SideBySide>, other: Partial<Test> = {}) =>
-    some({ ...other, sideBySide: { ...whole, ...change } }, probes);
-
-  test('share one error within their limits and keep a small one each', () => {
-    expect(checked({})).toEqual(close([...own(), sharedDryBulb, sharedHumidity]));
-    expect(sourcesOf({ sideBySide: whole }).filter(({ shape }) => shape === 'normal').length).toBe(4);
-  });
-
-  test('have a humidity that was compared in dry air alone a little less sure in damp air', () => {
-    expect(checked({ supplyAir: null })).toEqual(close([...own(), sharedDryBulb, sharedHumidity, gain]));
-    expect(checked({ supplyAir: { ...alike, humidity: null } }).at(-1)).toEqual(close([gain])[0]);
-    const bulbs = {
-      entering: { dryBulb: 24, relativeHumidity: null, wetBulb: 17.5 },
-      leaving: { dryBulb: 13, relativeHumidity: null, wetBulb: 12 },
-    };
-    const wetBulb = 0.2 * degree;
-    expect(checked({ supplyAir: null }, bulbs).map(([name, size]) => [name, size])).toEqual([
-      ['entering.dryBulb', expect.closeTo(0.2 * degree, 9)],
-      ['entering.humidity', expect.closeTo(wetBulb, 9)],
-      ['leaving.dryBulb', expect.closeTo(0.2 * degree, 9)],
-      ['leaving.humidity', expect.closeTo(wetBulb, 9)],
-      ['shared.dryBulb', expect.closeTo(0.9 * degree, 9)],
-      ['shared.humidity', expect.closeTo(0.9 * degree, 9)],
-    ]);
-  });
-
-  test('keep their humidities as they were where those were not compared, or are read in two measures', () => {
-    const returnAir = { ...alike, humidity: null, scatter: { dryBulb: 0.1, humidity: 0.2, degreesOfFreedom: 4 } };
-    expect(checked({ returnAir, supplyAir: null, drift: { dryBulb: 1, humidity: 1 } })).toEqual(
-      close([
-        ...own(false),
-        sharedDryBulb,
-        ['sideBySide', 0.1, { 'entering.dryBulb': -0.5, 'leaving.dryBulb': 0.5 }],
-        ['drift', 1, { 'entering.dryBulb': 0.5, 'leaving.dryBulb': -0.5 }],
-      ]),
-    );
-    const leaving = { dryBulb: 13, relativeHumidity: null, wetBulb: 12 };
-    const names = checked({}, { leaving }).map(([name, size]) => [name, size]);
-    expect(names.slice(1, 4)).toEqual([
-      ['entering.humidity', expect.closeTo(0.03, 9)],
-      ['leaving.dryBulb', expect.closeTo(0.2 * degree, 9)],
-      ['leaving.humidity', expect.closeTo(0.9 * degree, 9)],
-    ]);
-    expect(names.map(([name]) => name)).not.toContain('shared.humidity');
-  });
-
-  test('share what a standard leaves of their error, where they were held against one', () => {
-    const shared = { dryBulb: 0.1, humidity: 0.012, error: { dryBulb: 0, humidity: 0 } };
-    expect(checked({ shared }).slice(4)).toEqual(
-      close([
-        ['shared.dryBulb', 0.1, both('dryBulb')],
-        ['shared.humidity', 0.012, both('humidity')],
-      ]),
-    );
-    expect(checked({ shared: { ...shared, dryBulb: null } })[4]).toEqual(close([sharedDryBulb])[0]);
-  });
-
-  test.each([
-    ['neither', -0.5, 0.5],
-    ['entering', -0, 1],
-    ['leaving', -1, 0],
-  ] as const)(
-    'with %s taken as right move both by their share of what the difference is unsure by',
-    (reference, first, second) => {
-      const scatter = { dryBulb: 0.1, humidity: 0.004, degreesOfFreedom: 4 };
-      const returnAir = { ...alike, scatter };
-      const moved = (what: string, by: readonly [number, number]) => ({
-        [`entering.${what}`]: by[0],
-        [`leaving.${what}`]: by[1],
-      });
-      const found = (change: Partial<SideBySide>) =>
-        checked({ returnAir, reference, ...change }).filter(([name]) => name === 'sideBySide');
-      expect(found({ supplyAir: null })).toEqual(
-        close([
-          ['sideBySide', 0.1, moved('dryBulb', [first, second])],
-          ['sideBySide', 0.004, moved('humidity', [first, second])],
-        ]),
-      );
-      // Looked at in both airs: one difference for each reading.
-      const supplyAir = { ...alike, scatter: { dryBulb: 0.2, humidity: 0.005, degreesOfFreedom: 3 } };
-      expect(found({ supplyAir })).toEqual(
-        close([
-          ['sideBySide', 0.1, moved('dryBulb', [first, 0])],
-          ['sideBySide', 0.004, moved('humidity', [first, 0])],
-          ['sideBySide', 0.2, moved('dryBulb', [-0, second])],
-          ['sideBySide', 0.005, moved('humidity', [-0, second])],
-        ]),
-      );
-      const free = sourcesOf({ sideBySide: { ...whole, returnAir, supplyAir, reference } });
-      expect(free.filter(({ name }) => name === 'sideBySide').map(({ degreesOfFreedom }) => degreesOfFreedom)).toEqual([
-        4, 4, 3, 3,
-      ]);
-    },
-  );
-
-  test('that drifted apart by more than a little may have been anywhere on the way', () => {
-    const drift = (dryBulb: number, humidity: number) =>
-      checked({ drift: { dryBulb, humidity } }).filter(([name]) => name === 'drift');
-    const opposite = (what: string) => ({ [`entering.${what}`]: 0.5, [`leaving.${what}`]: -0.5 });
-    expect(drift(0.2 * degree, 0.01)).toEqual([]);
-    expect(drift(0.12, 0.01)).toEqual(close([['drift', 0.12, opposite('dryBulb')]]));
-    expect(drift(0.1, 0.011)).toEqual(close([['drift', 0.011, opposite('humidity')]]));
-    expect(drift(0.12, 0.011).length).toBe(2);
   });
 });

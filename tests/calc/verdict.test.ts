@@ -5,7 +5,7 @@ import { sampler } from '../../src/calc/confidence/sampler.ts';
 import { sourceFacts } from '../../src/calc/confidence/sure.ts';
 import { testSources } from '../../src/calc/confidence/testSources.ts';
 import { testInputs } from '../../src/calc/confidence/testWork.ts';
-import { outward, verdictOn } from '../../src/calc/confidence/verdict.ts';
+import { decides, outward, verdictOn } from '../../src/calc/confidence/verdict.ts';
 import { assess, type Improvement, moistAir, type Outcome, type Test, type Verdict } from '../../src/calc/index.ts';
 import { wholeTest } from './testCase.ts';
 
@@ -43,6 +43,8 @@ describe('the verdict', () => {
     ['cannot tell when the high end, rounded outward, is on the line', 0.82, 0.062, 'cannotTell', 'tooNear'],
     ['is no "meets" above 110 %', 1.12, 0.15, 'cannotTell', 'higherThanItCanMake'],
     ['is no "meets" when even the low end is above 100 %', 1.06, 0.03, 'cannotTell', 'higherThanItCanMake'],
+    ['meets when the low end, rounded outward, is 100 %: it is not above', 1.0641, 0.05, 'meets', null],
+    ['is not higher than it can make at 110 % itself', 1.1, 0.2, 'cannotTell', 'tooNear'],
   ] as const)('%s', (_, ratio, u, outcome, because) => {
     expect(verdict(ratio, u)).toMatchObject({ outcome, because });
   });
@@ -51,12 +53,21 @@ describe('the verdict', () => {
     expect(verdict(0.8, 0.085, [check(0.73, 0.87)]).because).toBe('improvable');
     expect(verdict(0.8, 0.085, [check(0.7, 0.91)]).because).toBe('tooNear');
     expect(verdict(0.8, 0.085, [check(0.73, 0.87, 12 * 3600)]).because).toBe('tooNear');
+    // Two hours are still this visit.
+    expect(verdict(0.8, 0.085, [check(0.73, 0.87, 7200)]).because).toBe('improvable');
+    expect(verdict(0.8, 0.085, [check(0.73, 0.87, 7201)]).because).toBe('tooNear');
   });
 
   test('has the ends that are shown, rounded outward, and the same in words, mark and picture', () => {
     expect(verdict(0.93, 0.06)).toMatchObject({ low: 0.85, high: 1.01 });
     expect(outward({ low: 0.9, high: 1 })).toEqual({ low: 0.9, high: 1 });
     expect(outward({ low: 0.8999, high: 1.0001 })).toEqual({ low: 0.89, high: 1.01 });
+  });
+
+  test('is clear of the line with a low end on it or past it, or with a high end below it', () => {
+    const clear = (low: number, high: number) => decides({ low, high }, 0.9);
+    expect([clear(0.9, 1), clear(0.95, 1), clear(0.8, 0.89)]).toEqual([true, true, true]);
+    expect([clear(0.89, 1), clear(0.8, 0.9)]).toEqual([false, false]);
   });
 
   test('has its chance and its guarded limits beside it', () => {
