@@ -129,8 +129,9 @@ function settledFrom(log: Log, rule: SteadyRule): number | null {
 /** What the coil takes from a kilogram of air, J: the capacity but for the airflow; `null` without the four readings. */
 function capacityOf({ time, columns, humidityRatios }: CleanLog): Float64Array | null {
   const { entering, leaving } = humidityRatios;
-  const { 'entering.dryBulb': enteringDryBulb, 'leaving.dryBulb': leavingDryBulb } = columns;
-  if (!entering || !leaving || !enteringDryBulb || !leavingDryBulb) return null;
+  if (!entering || !leaving) return null;
+  const enteringDryBulb = columns['entering.dryBulb'] as Float64Array;
+  const leavingDryBulb = columns['leaving.dryBulb'] as Float64Array;
   const capacity = new Float64Array(time.length);
   for (let i = 0; i < time.length; i++)
     capacity[i] =

@@ -26,7 +26,7 @@ export const sureRules: readonly Rule[] = [
     weight: 'doubt',
     about: 'test',
     amounts: ({ test }) => {
-      const widest = Math.max(0, ...differencesOf(test).map(({ dryBulb }) => Math.abs(dryBulb)));
+      const widest = Math.max(...differencesOf(test).map(({ dryBulb }) => Math.abs(dryBulb)));
       return widest > 2 * test.probeLimits.dryBulb ? [amount('Δt', 'temperatureDifference', widest)] : null;
     },
   },
@@ -36,7 +36,7 @@ export const sureRules: readonly Rule[] = [
     about: 'test',
     amounts: ({ test }) => {
       if (!humidityCompared(test)) return null;
-      const widest = Math.max(0, ...differencesOf(test).map(({ humidity }) => Math.abs(humidity ?? 0)));
+      const widest = Math.max(...differencesOf(test).map(({ humidity }) => Math.abs(humidity ?? 0)));
       return widest > 2 * test.probeLimits[measureOf(test.leaving)] ? [humidityAmount('Δφ', test, widest)] : null;
     },
   },
@@ -58,7 +58,7 @@ export const sureRules: readonly Rule[] = [
     weight: 'doubt',
     about: 'leaving',
     amounts: ({ test: { supplyPoints } }) => {
-      if (!given(supplyPoints) || supplyPoints.length < 2) return null;
+      if (!given(supplyPoints)) return null;
       const spread = Math.max(...supplyPoints) - Math.min(...supplyPoints);
       if (!(spread > usual.supplySpread)) return null;
       return [
