@@ -98,6 +98,7 @@ export function dryOutOn(
   for (let i = 0; i < 20; i++) {
     if (at > high) at = (before + high) / 2;
     else if (at < low) at = (before + low) / 2;
+    if (!Number.isFinite(at)) return null;
     if (Math.abs(at - before) < tolerance) return at;
     const gap = gapAt(at);
     if (gap > 0) low = at;
@@ -106,7 +107,6 @@ export function dryOutOn(
     before = at;
     gapBefore = gap;
     at = next;
-    if (!Number.isFinite(at)) return null;
   }
   return at;
 }

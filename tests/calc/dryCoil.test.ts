@@ -183,3 +183,12 @@ describe('a coil that is dry', () => {
     expect(steps.at(-1)?.gives.value).toBe(total);
   });
 });
+
+test('an airflow so low that no surface is that cold leaves the table as read, or is refused as an airflow', () => {
+  const low = { ...at(80, 64), dryAirFlow: 0.05 };
+  expect(codeOf(() => expectedCapacity(table, low, { blowerPower: 0 }))).toBe('outsideTable');
+  const read = expectedCapacity(table, { ...low, beyond: 'extend' }, { blowerPower: 0 });
+  expect(read.coil).toBeNull();
+  // Two fifths of the way between the rows, and the published curve for less air.
+  expect(read.total / btuPerHour).toBeCloseTo((32700 + 0.4 * 2800) * (0.8 + (0.2 * 0.05) / flow), 6);
+});
