@@ -1,6 +1,6 @@
 import { bypassAtFlow, coilAir, ratedApparatus } from './coilModel.ts';
 import { heatDryAir, standardPressureAtSeaLevel } from './constants.ts';
-import { dryOutOn, drySurface } from './dryOut.ts';
+import { type DryOutArguments, dryOutOn, drySurface } from './dryOut.ts';
 import { figureAt, locate, type Place } from './rated.ts';
 import { axisOrder, usableSensible } from './tableCheck.ts';
 import type { CoilHere, RatingConditions, RatingTable } from './types.ts';
@@ -10,13 +10,14 @@ import { wetBulbAt } from './wetBulb.ts';
 const dryShare = 0.99;
 /** Below this share, whatever the dry bulb adds, the coil is wet and nothing has to be worked out. Our choice. */
 const surelyWet = 0.9;
-/** With so little of a reading sensible, the row below it is no dry one, however far apart the rows stand. Our choice. */
-const wetRow = 0.8;
 /** Of cooler air than the table's at least this share of the difference reaches the coil: no bypass factor is above 0.3. */
 const leastContact = 0.7;
 /** The wet line under a row is never steeper than over this many kelvin: it guards a division. */
 const leastRise = 0.1;
 const wetBulbAxis = axisOrder.indexOf('enteringWetBulb');
+
+/** The sensible capacities that may be read. */
+type Column = readonly (number | null)[];
 
 /** A reading of the table, and what is known of the air and of the steps that follow. W and kg/s. */
 export interface DryCoilArguments {
@@ -48,12 +49,11 @@ export interface DryCoil {
 /** The coil that the table describes: its bypass factor at a flow, kg/s, and the printed points that say where it turns dry. */
 interface TableCoil {
   readonly bypassFactor: number;
-  readonly dryBulb: number;
   readonly dryAirFlow: number;
   /** The lowest wet point from the reading on. */
   readonly wet: Printed;
-  /** The total of the dry row under it, W; `null` where the reading stands among wet rows. */
-  readonly dry: number | null;
+  /** Where it turns dry at the table's own dry bulb, °C, with the total of the dry row under it, W; `null` among wet rows. */
+  readonly turning: { readonly wetBulb: number; readonly total: number } | null;
 }
 
 interface Printed {
@@ -66,25 +66,28 @@ interface Printed {
  * What the dry bulb makes of the total. Printed totals hold for the dry bulb of the table; where its rows are dry, or the air
  * here is so dry that the coil is, the total moves with the dry bulb: a dry coil makes what it makes at the wet bulb at which
  * it turns dry, whatever the wet bulb (EnergyPlus Engineering Reference). `null` where the coil is wet beyond doubt, unless
- * `always` is asked for (without it the coil of a wet one is not looked for either), and where the table does not say for which dry bulb and airflow its sensible capacities stand.
+ * `always` is asked for (without it the coil of a wet one is not looked for either), and where the table has no sensible capacity
+ * here or does not say for which dry bulb and airflow it stands.
  */
 export function dryCoil(table: RatingTable, args: DryCoilArguments, always: boolean): DryCoil | null {
-  const { read, total, inside, match, dryAirFlow } = args;
+  const { read, place, total, inside, match, dryAirFlow } = args;
   const { enteringDryBulb: dryBulb, enteringWetBulb: wetBulb } = read;
-  const [first] = table.axes.enteringWetBulb;
-  if (dryBulb === undefined || first === undefined || (!always && isWet(table, args))) return null;
-  const coil = coilOf(table, args);
+  const column = usableSensible(table);
+  const sensible = column && figureAt(column, place);
+  if (column === null || sensible === null || dryBulb === undefined) return null;
+  if (!always && isWet(table, column, sensible, args)) return null;
+  const coil = coilOf(table, column, args);
   if (!coil) return null;
   const bypassFactor = bypassAtFlow(coil.bypassFactor, dryAirFlow / coil.dryAirFlow);
-  const own = coil.dry === null ? null : ownTurning(coil, coil.dry, args);
-  const printed = (at: number) => wetTotal(table, args, coil, own, at) ?? total;
+  const printed = (at: number) => wetTotal(table, args, coil, at) ?? total;
   const grossAt = (at: number) => (printed(at) * match + inside) * args.scale;
   const here = { dryBulb, dryAirFlow, bypassFactor, pressure: args.pressure };
   const dryOutWetBulb = dryOutOn(grossAt, here, wetBulb, !always);
   if (dryOutWetBulb === null) return null;
+  const first = table.axes.enteringWetBulb[0] as number;
   const effective = Math.max(wetBulb, dryOutWetBulb);
-  const smeared = own !== null && wetBulb >= first;
-  const ownTotal = smeared ? printed(Math.max(wetBulb, own)) : total;
+  const smeared = coil.turning !== null && wetBulb >= first;
+  const ownTotal = smeared ? printed(Math.max(wetBulb, coil.turning.wetBulb)) : total;
   return {
     total: smeared ? total + printed(effective) - ownTotal : printed(effective),
     coil: { bypassFactor, dryOutWetBulb, dry: dryOutWetBulb > wetBulb },
@@ -94,54 +97,59 @@ export function dryCoil(table: RatingTable, args: DryCoilArguments, always: bool
 }
 
 /** A quick look that settles most readings: among wet figures, and too much drying left for the dry bulb here to matter. */
-function isWet(table: RatingTable, { read, place, total, inside, dryAirFlow }: DryCoilArguments): boolean {
-  const column = usableSensible(table);
-  const sensible = column && figureAt(column, place);
-  if (sensible === null) return true;
-  if (read.enteringWetBulb < (table.axes.enteringWetBulb[0] as number)) return false;
-  const { enteringDryBulb, dryAirFlow: flows } = table.axes;
+function isWet(
+  table: RatingTable,
+  column: Column,
+  sensible: number,
+  { read, place, total, inside, dryAirFlow }: DryCoilArguments,
+): boolean {
+  const { enteringDryBulb, enteringWetBulb, dryAirFlow: flows } = table.axes;
+  if (read.enteringWetBulb < (enteringWetBulb[0] as number)) return false;
   const warmer = enteringDryBulb.length === 1 ? (read.enteringDryBulb as number) - (enteringDryBulb[0] as number) : 0;
   const more = dryAirFlow * heatDryAir * warmer * (warmer < 0 ? leastContact : 1);
   const faster = flows.length === 1 ? Math.max(1, dryAirFlow / (flows[0] as number)) : 1;
   if ((sensible + inside + more) * faster >= surelyWet * (total + inside)) return false;
-  if (sensible < wetRow * total) return true;
-  const low = figureAt(column as readonly (number | null)[], place, wetBulbAxis);
-  const lowTotal = figureAt(table.total, place, wetBulbAxis);
-  return low !== null && lowTotal !== null && low < dryShare * lowTotal;
+  // However wet the reading itself, it is a mixture where the row below it is a dry one.
+  const low = figureAt(column, place, wetBulbAxis) as number;
+  return low < dryShare * (figureAt(table.total, place, wetBulbAxis) as number);
 }
 
 /** The coil from the lowest wet figure at or above the reading; `null` where the table has none that tells. */
-function coilOf(table: RatingTable, args: DryCoilArguments): TableCoil | null {
+function coilOf(table: RatingTable, column: Column, args: DryCoilArguments): TableCoil | null {
   const { read, readFlow, place, inside, match } = args;
-  const column = usableSensible(table);
   const [stated, another] = table.axes.enteringDryBulb;
   const dryBulb = another === undefined ? stated : read.enteringDryBulb;
-  const flow = table.axes.dryAirFlow.length === 1 ? table.axes.dryAirFlow[0] : readFlow;
-  if (!column || dryBulb === undefined || flow === undefined) return null;
+  const flow = (table.axes.dryAirFlow.length === 1 ? table.axes.dryAirFlow[0] : readFlow) as number;
+  if (dryBulb === undefined) return null;
   const rows = table.axes.enteringWetBulb;
   const lowest = place.low[wetBulbAxis] as number;
-  let dry: number | null = null;
-  for (let row = lowest; row < rows.length; row++) {
-    const printed = pointAt(table, column, args, rows[row] as number);
+  let dryTotal: number | null = null;
+  for (const row of rows.slice(lowest)) {
+    const printed = pointAt(table, column, args, row);
     if (printed === null) return null;
-    if (printed.sensible >= dryShare * printed.total) dry = printed.total;
-    else {
-      // Among wet rows the reading itself tells more than the row below it.
-      const own = row === lowest && read.enteringWetBulb > printed.wetBulb;
-      const wet = own ? pointAt(table, column, args, read.enteringWetBulb) : printed;
-      const entering = wet && coilAir(dryBulb, wet.wetBulb, standardPressureAtSeaLevel);
-      if (wet === null || entering === null) return null;
-      const duty = { entering, dryAirFlow: flow, total: wet.total * match + inside };
-      const found = ratedApparatus(duty, wet.sensible * match + inside);
-      return found && { bypassFactor: found.bypassFactor, dryBulb, dryAirFlow: flow, wet, dry };
+    if (printed.sensible >= dryShare * printed.total) {
+      dryTotal = printed.total;
+      continue;
     }
+    // Among wet rows the reading itself tells more than the row below it.
+    const wet = pointAt(table, column, args, Math.max(row, read.enteringWetBulb));
+    const entering = wet && coilAir(dryBulb, wet.wetBulb, standardPressureAtSeaLevel);
+    if (wet === null || entering === null) return null;
+    const duty = { entering, dryAirFlow: flow, total: wet.total * match + inside };
+    const found = ratedApparatus(duty, wet.sensible * match + inside);
+    if (!found) return null;
+    const { bypassFactor } = found;
+    const from = { dryBulb, dryAirFlow: flow, bypassFactor, pressure: standardPressureAtSeaLevel };
+    const turning =
+      dryTotal === null ? null : { total: dryTotal, wetBulb: turningOf(from, dryTotal * match + inside, wet) };
+    return { bypassFactor, dryAirFlow: flow, wet, turning };
   }
   return null;
 }
 
 function pointAt(
   table: RatingTable,
-  column: readonly (number | null)[],
+  column: Column,
   { read, readFlow }: DryCoilArguments,
   wetBulb: number,
 ): Printed | null {
@@ -151,12 +159,10 @@ function pointAt(
   return total === null || sensible === null ? null : { wetBulb, total, sensible };
 }
 
-/** The wet bulb at which the coil of the table turns dry at the table's own dry bulb and airflow, at sea level. */
-function ownTurning(coil: TableCoil, dryTotal: number, { inside, match }: DryCoilArguments): number {
-  const { dryBulb, dryAirFlow, bypassFactor, wet } = coil;
-  const total = dryTotal * match + inside;
-  const surface = drySurface({ dryBulb, dryAirFlow, total, bypassFactor, pressure: standardPressureAtSeaLevel });
-  const found = surface && wetBulbAt(dryBulb, surface.humidityRatio, standardPressureAtSeaLevel);
+/** The wet bulb at which the coil of the table turns dry whose dry row, without blower heat, has this total, W: below its wet row. */
+function turningOf(coil: Omit<DryOutArguments, 'total'>, total: number, wet: Printed): number {
+  const surface = drySurface({ ...coil, total });
+  const found = surface && wetBulbAt(coil.dryBulb, surface.humidityRatio, coil.pressure);
   return Math.min(found ?? wet.wetBulb, wet.wetBulb - leastRise);
 }
 
@@ -164,12 +170,9 @@ function ownTurning(coil: TableCoil, dryTotal: number, { inside, match }: DryCoi
 function wetTotal(
   table: RatingTable,
   { read, readFlow }: DryCoilArguments,
-  { wet, dry }: TableCoil,
-  own: number | null,
+  { wet, turning }: TableCoil,
   at: number,
 ): number | null {
-  if (own === null || dry === null || at >= wet.wetBulb) {
-    return figureAt(table.total, locate(table, read, at, readFlow));
-  }
-  return wet.total + ((wet.total - dry) / (wet.wetBulb - own)) * (at - wet.wetBulb);
+  if (turning === null || at >= wet.wetBulb) return figureAt(table.total, locate(table, read, at, readFlow));
+  return wet.total + ((wet.total - turning.total) / (wet.wetBulb - turning.wetBulb)) * (at - wet.wetBulb);
 }
