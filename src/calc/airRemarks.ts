@@ -1,5 +1,6 @@
 import type { Facts, Rule } from './facts.ts';
 import { amount } from './trace.ts';
+import type { MoistAir } from './types.ts';
 import { fromFahrenheit } from './units.ts';
 
 /** A drop smaller than this is no cooling worth judging, K. Our choice. */
@@ -16,16 +17,18 @@ function tellable({ spread }: Facts): number {
   return Math.max(leastDrop, spread?.dryBulb ?? 0);
 }
 
-function isCooling(facts: Facts): boolean {
+/** The two states of the air, of which the second is colder than the first; `null` where the system does not cool. */
+function cooling(facts: Facts): { readonly entering: MoistAir; readonly leaving: MoistAir } | null {
   const { entering, leaving } = facts;
-  return entering !== null && leaving !== null && entering.dryBulb - leaving.dryBulb > tellable(facts);
+  const cools = entering && leaving && entering.dryBulb - leaving.dryBulb > tellable(facts);
+  return cools ? { entering, leaving } : null;
 }
 
 /** Water taken out per kilogram of dry air and what the probes cannot tell from zero, while the system cools. */
 function water(facts: Facts): { readonly removed: number; readonly unseen: number } | null {
-  const { entering, leaving, spread } = facts;
-  if (!entering || !leaving || !spread || !isCooling(facts)) return null;
-  return { removed: entering.humidityRatio - leaving.humidityRatio, unseen: spread.humidityRatio };
+  const { spread } = facts;
+  const air = spread && cooling(facts);
+  return air && { removed: air.entering.humidityRatio - air.leaving.humidityRatio, unseen: spread.humidityRatio };
 }
 
 /** Whether the two probes see water being taken out. */
@@ -34,8 +37,8 @@ function latentSeen(facts: Facts): boolean {
   return found !== null && found.removed > found.unseen;
 }
 
-function dryBulbs({ entering, leaving }: Facts) {
-  return [amount('t₁', 'temperature', entering?.dryBulb ?? 0), amount('t₂', 'temperature', leaving?.dryBulb ?? 0)];
+function dryBulbs(entering: MoistAir, leaving: MoistAir) {
+  return [amount('t₁', 'temperature', entering.dryBulb), amount('t₂', 'temperature', leaving.dryBulb)];
 }
 
 /** What the two states of the air say about each other. */
@@ -48,7 +51,7 @@ export const airRules: readonly Rule[] = [
     amounts: (facts) => {
       const { entering, leaving } = facts;
       if (!entering || !leaving || leaving.dryBulb - entering.dryBulb <= tellable(facts)) return null;
-      return dryBulbs(facts);
+      return dryBulbs(entering, leaving);
     },
   },
   {
@@ -59,7 +62,7 @@ export const airRules: readonly Rule[] = [
     amounts: (facts) => {
       const { entering, leaving } = facts;
       if (!entering || !leaving || Math.abs(entering.dryBulb - leaving.dryBulb) > tellable(facts)) return null;
-      return dryBulbs(facts);
+      return dryBulbs(entering, leaving);
     },
   },
   {
@@ -101,8 +104,8 @@ export const airRules: readonly Rule[] = [
     weight: 'doubt',
     about: 'leaving',
     amounts: (facts) => {
-      const { leaving } = facts;
-      if (!leaving || !isCooling(facts) || leaving.relativeHumidity >= dryBelow) return null;
+      const leaving = cooling(facts)?.leaving;
+      if (!leaving || leaving.relativeHumidity >= dryBelow) return null;
       return [amount('φ₂', 'fraction', leaving.relativeHumidity), amount('φ', 'fraction', dryBelow)];
     },
   },
@@ -112,8 +115,8 @@ export const airRules: readonly Rule[] = [
     weight: 'doubt',
     about: 'leaving',
     amounts: (facts) => {
-      const { leaving } = facts;
-      if (!leaving || !isCooling(facts) || leaving.relativeHumidity < wetProbeFrom) return null;
+      const leaving = cooling(facts)?.leaving;
+      if (!leaving || leaving.relativeHumidity < wetProbeFrom) return null;
       return [amount('φ₂', 'fraction', leaving.relativeHumidity), amount('φ', 'fraction', wetProbeFrom)];
     },
   },
@@ -124,13 +127,11 @@ export const airRules: readonly Rule[] = [
     weight: 'stop',
     about: 'leaving',
     amounts: (facts) => {
-      const air = facts.leaving?.dryBulb;
-      const surface = latentSeen(facts) ? facts.load?.apparatus?.dewPoint : undefined;
-      const least = [amount('t', 'temperature', frostBelow)];
-      if (surface !== undefined && surface < frostBelow) return [amount('tₐ', 'temperature', surface), ...least];
-      return air !== undefined && air < frostBelow && isCooling(facts)
-        ? [amount('t₂', 'temperature', air), ...least]
-        : null;
+      const air = cooling(facts)?.leaving.dryBulb ?? Infinity;
+      const surface = (latentSeen(facts) ? facts.load?.apparatus?.dewPoint : null) ?? Infinity;
+      const least = amount('t', 'temperature', frostBelow);
+      if (surface < frostBelow) return [amount('tₐ', 'temperature', surface), least];
+      return air < frostBelow ? [amount('t₂', 'temperature', air), least] : null;
     },
   },
 ];

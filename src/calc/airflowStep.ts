@@ -66,12 +66,13 @@ function makersFactor(lines: readonly AirflowMultiplier[], dryAirFlow: number): 
  * one that it states; `null` where it states none.
  */
 export function flowCovered(table: RatingTable): readonly [number, number] | null {
-  const lines = table.multipliers.airflow;
-  if (lines.length > 0)
-    return [(lines[0] as AirflowMultiplier).dryAirFlow, (lines.at(-1) as AirflowMultiplier).dryAirFlow];
-  const [stated, ...others] = table.axes.dryAirFlow;
-  if (stated !== undefined && others.length > 0) return [stated, others.at(-1) as number];
-  return stated === undefined ? null : [flowRange[0] * stated, flowRange[1] * stated];
+  const lines = table.multipliers.airflow.map(({ dryAirFlow }) => dryAirFlow);
+  const flows = lines.length > 0 ? lines : table.axes.dryAirFlow;
+  const [first, ...others] = flows;
+  if (first === undefined) return null;
+  return flows === lines || others.length > 0
+    ? [first, others.at(-1) ?? first]
+    : [flowRange[0] * first, flowRange[1] * first];
 }
 
 /**

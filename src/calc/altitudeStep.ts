@@ -25,7 +25,6 @@ export interface AltitudeArguments {
   readonly read: RatingConditions;
   readonly printed: number;
   readonly dryAirFlow: number | undefined;
-  readonly seaLevelFlow: number | undefined;
   readonly pressure: number;
 }
 
@@ -35,16 +34,16 @@ export interface AltitudeArguments {
  * where the table states no airflow. Below its lowest airflow a table runs on in the line of its last cell.
  */
 export function altitudeStep(table: RatingTable, args: AltitudeArguments): AltitudeStep {
-  const { read, printed, dryAirFlow, seaLevelFlow, pressure } = args;
+  const { read, printed, dryAirFlow, pressure } = args;
   const share = pressure / standardPressureAtSeaLevel;
   const source = 'outdoorCoilAltitude';
   if (share === 1) return { ratio: 1, band: 0, applies: false, source };
   const band = (outdoorCoil.loss * Math.abs(1 - share)) / outdoorCoil.thinner;
-  if (dryAirFlow === undefined || seaLevelFlow === undefined) return { ratio: 1, band, applies: true, source };
+  if (dryAirFlow === undefined) return { ratio: 1, band, applies: true, source };
   if (table.axes.dryAirFlow.length < 2) {
-    const ratio = flowFactor(table, dryAirFlow).total / flowFactor(table, seaLevelFlow).total;
+    const ratio = flowFactor(table, dryAirFlow).total / flowFactor(table, dryAirFlow / share).total;
     return { ratio, band, applies: true, source };
   }
-  const end = figureAt(table.total, locate(table, read, read.enteringWetBulb, dryAirFlow));
-  return { ratio: end === null ? 1 : end / printed, band, applies: true, source };
+  const end = figureAt(table.total, locate(table, read, read.enteringWetBulb, dryAirFlow)) ?? printed;
+  return { ratio: end / printed, band, applies: true, source };
 }

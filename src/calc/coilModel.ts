@@ -38,7 +38,6 @@ export function ratedApparatus(duty: CoilDuty, sensible: number): Apparatus | nu
   const { entering, dryAirFlow, total } = duty;
   const water = (total - sensible) / (dryAirFlow * (vaporEnthalpy + heatVapor * entering.dryBulb));
   const leavingHumidityRatio = entering.humidityRatio - water;
-  if (leavingHumidityRatio < 0) return null;
   return apparatus({
     enteringDryBulb: entering.dryBulb,
     enteringHumidityRatio: entering.humidityRatio,

@@ -7,7 +7,7 @@ import { logCurve, logCurveSlope, triplePoint } from './saturation.ts';
 const floor = limits.dewPoint[0];
 const vaporAtFloor = Math.exp(logCurve(floor));
 
-/** Magnus formula turned round, °C, over liquid and over ice: within 0.05 K from −40 to 50 °C. */
+/** Magnus formula turned round, °C, over liquid and over ice: within 0.05 K from −40 to 50 °C, for water in air. */
 export function dewPointGuess(pw: number): number {
   const x = Math.log(pw / 613.7);
   return x > 0 ? (243.04 * x) / (17.625 - x) : (272.62 * x) / (22.46 - x);
@@ -33,7 +33,7 @@ export function dewPointAt(pw: number, p: number): number {
     const next = t + newton + (newton * newton * (t < triplePoint ? 1 : 1.13)) / (t + iceKelvin);
     const bent = t < triplePoint !== next < triplePoint;
     t = next;
-    if (newton < 0.05 && newton > -0.05 && !bent) break;
+    if (Math.abs(newton) < 0.05 && !bent) break;
   }
   return t;
 }

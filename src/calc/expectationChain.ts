@@ -85,7 +85,7 @@ export function chainOf(
     flow: flowFactor(table, seaLevelFlow),
     onGross: table.axes.dryAirFlow.length === 1 && table.multipliers.airflow.length === 0,
     line: lineOf(table, installation),
-    altitude: altitudeStep(table, { read: conditions, printed: total, dryAirFlow, seaLevelFlow, pressure }),
+    altitude: altitudeStep(table, { read: conditions, printed: total, dryAirFlow, pressure }),
   };
   const wet = stepsFrom(total, factors);
   const { inside, match } = factors;

@@ -54,7 +54,7 @@ export function ratingHere(
     nominal: test.nominalCapacity ?? undefined,
     certified: rating.certified ?? undefined,
   };
-  const blowers = attempt(() => blowersOf(test, conditions, t), fieldOf);
+  const blowers = attempt(() => blowersOf(test, rating, dryAirFlow, t), fieldOf);
   if (!blowers.ok) return blowers;
   const { inside } = blowers.value;
   const table = attempt(

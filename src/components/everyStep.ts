@@ -116,7 +116,7 @@ const otherTests: readonly Partial<Test>[] = [
   },
 ];
 
-/** A table for air of 80 °F whose lowest row is dry, read for warmer air that is as dry. */
+/** A gross table for air of 80 °F whose lowest row is dry, read for less and warmer air that is as dry. */
 const eighty = fromFahrenheit(80);
 const dryTable = ratingTable(
   [
@@ -137,7 +137,7 @@ const dryAir = {
   outdoorDryBulb: 35,
   enteringWetBulb: fromFahrenheit(58),
   enteringDryBulb: fromFahrenheit(85),
-  dryAirFlow: sea,
+  dryAirFlow: 0.95 * sea,
 };
 
 const fanTable: FanTable = {

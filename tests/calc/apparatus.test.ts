@@ -54,6 +54,7 @@ describe('apparatus', () => {
     ['air that leaves wetter', { enteringHumidityRatio: process.leavingHumidityRatio - 1e-4 }],
     ['air that is not cooled', { leavingDryBulb: 24 }],
     ['air that is heated', { leavingDryBulb: 26 }],
+    ['air that is heated and damped', { leavingDryBulb: 26, leavingHumidityRatio: W(24, 0.5) + 1e-3 }],
     ['air beyond saturation on leaving', { leavingHumidityRatio: W(13, 1) + 1e-5 }],
     ['a line that passes above saturation', { leavingDryBulb: 23, leavingHumidityRatio: W(23, 0.2) }],
   ])('is null for %s', (_, change) => {
@@ -64,6 +65,23 @@ describe('apparatus', () => {
     const found = apparatus({ ...process, enteringHumidityRatio: W(24, 0.6), leavingHumidityRatio: W(13, 1) });
     expect(found?.dewPoint).toBeCloseTo(13, 6);
     expect(found?.bypassFactor).toBeCloseTo(0, 6);
+  });
+
+  test('is the saturated leaving state itself however steep the line is that leads there', () => {
+    // From almost saturated air of 25 °C the line to saturation at 5 °C is steeper than the curve there.
+    const found = apparatus({
+      ...process,
+      enteringDryBulb: 25,
+      enteringHumidityRatio: W(25, 0.9),
+      leavingDryBulb: 5,
+      leavingHumidityRatio: saturationHumidityRatio(5, p),
+    });
+    expect(found).toEqual({ dewPoint: 5, bypassFactor: 0 });
+  });
+
+  test('is null where the line falls short of saturation down to where the equations end', () => {
+    const dry = { enteringHumidityRatio: 1e-6, leavingHumidityRatio: 1e-7 };
+    expect(apparatus({ ...process, ...dry, enteringDryBulb: -40, leavingDryBulb: -60 })).toBeNull();
   });
 
   test('is found below freezing too', () => {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { CalcError, type CoilReadings, coilLoad, moistAir, type Step } from '../../src/calc/index.ts';
+import { CalcError, type CoilReadings, coilLoad, coilProcess, moistAir, type Step } from '../../src/calc/index.ts';
 import { codeOf } from './codeOf.ts';
 
 const entering = moistAir({ dryBulb: 24, relativeHumidity: 0.5 });
@@ -77,9 +77,37 @@ describe('coilLoad', () => {
     ['an airflow that is no number', { dryAirFlow: Number.NaN }, 'notFinite'],
     ['blower heat below zero', { blower: { heat: -1, place: 'after coil' as const } }, 'outOfRange'],
     ['an enthalpy that is no number', { entering: { ...entering, enthalpy: Number.NaN } }, 'notFinite'],
+    ['a leaving one that is none', { leaving: { ...leaving, enthalpy: Number.NEGATIVE_INFINITY } }, 'notFinite'],
   ])('refuses %s', (_, change, code) => {
     expect(codeOf(() => coilLoad({ ...readings, ...change }))).toBe(code);
     expect(() => coilLoad({ ...readings, ...change })).toThrow(CalcError);
+  });
+
+  test('takes two pressures that differ by rounding alone for one', () => {
+    expect(
+      codeOf(() => coilLoad({ ...readings, leaving: { ...leaving, pressure: leaving.pressure + 0.05 } })),
+    ).toBeNull();
+  });
+
+  test('takes the heat of a blower out of the coil’s own process, on the side on which it stands', () => {
+    const process = (place: 'before coil' | 'after coil' | 'outside probes') =>
+      coilProcess({ ...readings, blower: { heat: 400, place } });
+    const rise = 400 / (0.65 * (1006 + 1860 * entering.humidityRatio));
+    expect(process('before coil')).toMatchObject({ enteringDryBulb: expect.closeTo(24 + rise, 9), leavingDryBulb: 13 });
+    expect(process('after coil')).toMatchObject({ enteringDryBulb: 24, leavingDryBulb: expect.closeTo(13 - rise, 2) });
+    expect(process('outside probes')).toMatchObject({ enteringDryBulb: 24, leavingDryBulb: 13 });
+  });
+
+  test('shows the working of the blower’s heat only where a blower stands between the probes', () => {
+    const shown = (blower?: CoilReadings['blower']) => {
+      const ids: string[] = [];
+      coilLoad(blower ? { ...readings, blower } : readings, ({ id }) => ids.push(id));
+      return ids.filter((id) => /Coil$/.test(id));
+    };
+    expect(shown()).toEqual([]);
+    expect(shown({ heat: 400, place: 'outside probes' })).toEqual([]);
+    expect(shown({ heat: 400, place: 'before coil' })).toEqual(['apparatus.enteringCoil']);
+    expect(shown({ heat: 400, place: 'after coil' })).toEqual(['apparatus.leavingCoil']);
   });
 
   test('opens into steps whose results are the ones it returns', () => {

@@ -1,16 +1,14 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   type DerateCause,
   expectedCapacity,
-  expectedTotal,
-  type Installation,
+  genericRating,
   type Multipliers,
   noMultipliers,
   type RatingRow,
+  type RatingTable,
   ratingTable,
-  standardPressure,
-  standardPressureAtSeaLevel,
+  tableRange,
 } from '../../src/calc/index.ts';
 import { codeOf } from './codeOf.ts';
 
@@ -33,8 +31,6 @@ const step = (cause: DerateCause, table = tableWith(), conditions: object = {}, 
   if (!found) throw new Error(`no step ${cause}`);
   return found;
 };
-
-const anyPressure = fc.double({ min: 70e3, max: 103e3, noNaN: true });
 
 describe('the steps of an expectation', () => {
   test('join up from the nameplate to the total, whatever applies', () => {
@@ -75,6 +71,30 @@ describe('the steps of an expectation', () => {
   });
 });
 
+test('a step without anything to add or to take off does not apply', () => {
+  const gross = ratingTable([row], { basis: 'gross', blowerPower: 300 });
+  const applies = (table: RatingTable, blowerPower: number) =>
+    expectedCapacity(table, at, { blowerPower })
+      .derates.filter((derate) => derate.applies)
+      .map(({ cause }) => cause);
+  expect(applies(gross, 0)).toEqual(['temperatures']);
+  expect(applies(tableWith(), 450)).toEqual(['temperatures', 'blowerInside', 'blowerHere']);
+});
+
+test('the band that a table admits at its figures is read like them, below its lowest wet bulb as at it', () => {
+  const rows = [30, 40].flatMap((outdoorDryBulb) =>
+    [17, 21].map((enteringWetBulb) => ({ outdoorDryBulb, enteringWetBulb, total: 10000 })),
+  );
+  const table = { ...ratingTable(rows, { basis: 'net', blowerPower: 300 }), band: [0.02, 0.03, 0.04, 0.07] };
+  const band = (outdoorDryBulb: number, enteringWetBulb: number) =>
+    step('temperatures', table, { outdoorDryBulb, enteringWetBulb, beyond: 'extend' }).band;
+  expect(band(35, 19)).toBeCloseTo(0.04, 12);
+  expect(band(30, 15)).toBeCloseTo(0.02, 12);
+  expect(band(35, 13)).toBeCloseTo(0.03, 12);
+  // Only the wet bulb stops: outdoors the band runs on with the figures.
+  expect(band(28, 17)).toBeCloseTo(0.016, 12);
+});
+
 describe('a maker’s multipliers', () => {
   test('for the indoor unit apply once, to what is printed', () => {
     expect(step('indoorMatch', tableWith({ indoorMatch: 0.95 }))).toMatchObject({ before: 10000, after: 9500 });
@@ -98,6 +118,66 @@ describe('a maker’s multipliers', () => {
     const airflow = [{ dryAirFlow: 0.5, total: 0.9, sensible: 0.8 }];
     const { sensible } = expectedCapacity(tableWith({ airflow }), { ...at, dryAirFlow: 0.5 }, { blowerPower: 300 });
     expect(sensible).toBeCloseTo(0.8 * 7200, 9);
+  });
+
+  test('for the sensible capacity hold between their lines and at each, and where one is not printed the coil’s own way does', () => {
+    const sensible = (below: number | null, above: number | null, dryAirFlow: number) => {
+      const airflow = [
+        { dryAirFlow: 0.5, total: 0.9, sensible: below },
+        { dryAirFlow: 0.8, total: 1.05, sensible: above },
+      ];
+      const conditions = { ...at, dryAirFlow, beyond: 'extend' as const };
+      return expectedCapacity(tableWith({ airflow }), conditions, { blowerPower: 300 }).sensible! / 7200;
+    };
+    expect([0.5, 0.59, 0.68, 0.74, 0.8].map((dryAirFlow) => sensible(0.85, 1.05, dryAirFlow))).toEqual(
+      [0.85, 0.925, 1, 1.025, 1.05].map((factor) => expect.closeTo(factor, 9)),
+    );
+    const own = (dryAirFlow: number) => sensible(null, null, dryAirFlow);
+    expect(own(0.59)).not.toBeCloseTo(0.925, 3);
+    expect(sensible(null, 1.05, 0.59)).toBe(own(0.59));
+    expect(sensible(0.85, null, 0.74)).toBe(own(0.74));
+    expect(sensible(0.85, 1.05, 0.45)).toBe(own(0.45));
+  });
+
+  test('for the airflow beyond their lines go on by the published curve, from the nearest of them', () => {
+    const airflow = [
+      { dryAirFlow: 0.5, total: 0.9, sensible: 0.85 },
+      { dryAirFlow: 0.8, total: 1.05, sensible: 1.1 },
+    ];
+    const found = (lines: Multipliers['airflow'], dryAirFlow: number) =>
+      step('airflow', tableWith({ airflow: lines }), { dryAirFlow, beyond: 'extend' });
+    expect(found(airflow, 0.4)).toMatchObject({ factor: expect.closeTo(0.9 * (0.8 + 0.2 * 0.8), 12), applies: true });
+    expect(found(airflow, 0.9).factor).toBeCloseTo(1.05 * (0.8 + (0.2 * 0.9) / 0.8), 12);
+  });
+
+  test('for the airflow say which airflows the table covers, wider or narrower than the curve’s', () => {
+    const airflow = [
+      { dryAirFlow: 0.6, total: 0.95, sensible: null },
+      { dryAirFlow: 1, total: 1.1, sensible: null },
+    ];
+    const table = tableWith({ airflow });
+    const covered = [0.59, 0.6, 1, 1.01].map((dryAirFlow) => codeOf(() => step('airflow', table, { dryAirFlow })));
+    expect(covered).toEqual(['outsideTable', null, null, 'outsideTable']);
+    expect(tableRange(table, 'dryAirFlow')).toEqual([0.6, 1]);
+    expect(tableRange(tableWith(), 'dryAirFlow')).toEqual([0.7 * flow, 1.3 * flow]);
+  });
+
+  test('for one airflow alone, of a table that states none, hold at that and follow the curve from there', () => {
+    const { dryAirFlow: _, ...bare } = row;
+    const table = tableWith({ airflow: [{ dryAirFlow: 0.6, total: 0.95, sensible: 0.9 }] }, [bare]);
+    expect(tableRange(table, 'dryAirFlow')).toEqual([0.6, 0.6]);
+    const found = (dryAirFlow: number) =>
+      expectedCapacity(table, { ...at, dryAirFlow, beyond: 'extend' }, { blowerPower: 300 });
+    expect(found(0.6).total).toBeCloseTo(0.95 * 10000, 9);
+    expect(found(0.6).sensible).toBeCloseTo(0.9 * 7200, 9);
+    expect(found(0.66).total).toBeCloseTo(0.95 * (0.8 + 0.2 * 1.1) * 10000, 9);
+    expect(found(0.66).sensible).not.toBeCloseTo(0.9 * 7200, -1);
+  });
+
+  test('for the airflow of published curves are those curves’', () => {
+    const generic = genericRating({ total: 10000, basis: 'net', blowerPower: 300, unit: 'heatPump', stage: 'one' });
+    const [low] = tableRange(generic, 'dryAirFlow')!;
+    expect(step('airflow', generic, { dryAirFlow: 1.1 * low }).source).toBe('genericCurves');
   });
 
   test('for the line length outrank what the line set works out to', () => {
@@ -128,83 +208,5 @@ describe('a maker’s multipliers', () => {
   test('and line sets that no line has', () => {
     const lineSet = { factor: 0.9, low: 0.95, high: 0.92, source: 'commonPractice' } as const;
     expect(codeOf(() => step('lineSet', tableWith(), {}, { lineSet }))).toBe('outOfRange');
-  });
-});
-
-describe('altitude', () => {
-  const blocks = [
-    row,
-    { ...row, dryAirFlow: 0.5, total: 9300, sensible: 6300 },
-    { ...row, dryAirFlow: 0.9, total: 10700, sensible: 8300 },
-  ];
-  const airflow = [
-    { dryAirFlow: 0.5, total: 0.93, sensible: null },
-    { dryAirFlow: 0.9, total: 1.06, sensible: null },
-  ];
-  const tables = [
-    ['the published curve', tableWith()],
-    ['the maker’s multipliers', tableWith({ airflow })],
-    ['blocks of airflow', tableWith({}, blocks)],
-  ] as const;
-
-  test.each(tables)(
-    'counts once: with %s the airflow and the altitude step together are that of the mass',
-    (_, table) => {
-      fc.assert(
-        fc.property(anyPressure, fc.double({ min: 0.55, max: 0.75, noNaN: true }), (pressure, dryAirFlow) => {
-          const conditions = { ...at, dryAirFlow, beyond: 'extend' as const };
-          const high = expectedTotal(table, conditions, { blowerPower: 450, pressure });
-          expect(high).toBeCloseTo(expectedTotal(table, conditions, { blowerPower: 450 }), 6);
-        }),
-      );
-    },
-  );
-
-  test('reads the airflow step at the measured volume as if at sea level', () => {
-    const pressure = standardPressure(1609.344);
-    const ratio = pressure / standardPressureAtSeaLevel;
-    // The same volume as the table's, which holds less mass up here.
-    const conditions = { dryAirFlow: flow * ratio };
-    expect(step('airflow', tableWith(), conditions, { pressure }).factor).toBeCloseTo(1, 12);
-    const { factor, band, applies } = step('altitude', tableWith(), conditions, { pressure });
-    expect(applies).toBe(true);
-    expect(factor).toBeCloseTo(0.8 + 0.2 * ratio, 12);
-    expect(band).toBeGreaterThan(0.02);
-    expect(band).toBeLessThan(0.022);
-  });
-
-  test('leaves the table only where the volume and its mass both do', () => {
-    const covered = (dryAirFlow: number, pressure: number) =>
-      codeOf(() => step('altitude', tableWith({}, blocks), { dryAirFlow }, { pressure }));
-    const half = 0.8 * standardPressureAtSeaLevel;
-    expect(covered(0.45, half)).toBeNull();
-    expect(covered(0.85, half)).toBeNull();
-    expect(covered(0.39, half)).toBe('outsideTable');
-    expect(covered(0.91, half)).toBe('outsideTable');
-    expect(covered(0.45, standardPressureAtSeaLevel)).toBe('outsideTable');
-  });
-
-  test('is a band alone where the table states no airflow, and nothing at sea level', () => {
-    const { dryAirFlow: _, ...bare } = row;
-    expect(step('altitude', tableWith({}, [bare]), {}, { pressure: 84e3 })).toMatchObject({ factor: 1, applies: true });
-    expect(step('altitude', tableWith({}, [bare]), {}, { pressure: 84e3 }).band).toBeGreaterThan(0.015);
-    expect(step('altitude')).toMatchObject({ factor: 1, band: 0, applies: false });
-  });
-
-  test('the sensible share rises with thinner air: the same volume, the same wet bulb', () => {
-    const share = ({ pressure }: Pick<Installation, 'pressure'>) => {
-      const ratio = (pressure ?? 0) / standardPressureAtSeaLevel;
-      const { sensible, total } = expectedCapacity(
-        tableWith(),
-        { ...at, dryAirFlow: flow * ratio },
-        { blowerPower: 300, pressure: pressure ?? 0 },
-      );
-      return (sensible ?? Number.NaN) / total;
-    };
-    expect(share({ pressure: 84e3 })).toBeLessThan(share({ pressure: standardPressureAtSeaLevel }));
-  });
-
-  test('refuses a pressure that is none', () => {
-    expect(codeOf(() => step('altitude', tableWith(), {}, { pressure: 10 }))).toBe('outOfRange');
   });
 });

@@ -57,6 +57,9 @@ describe('dryOut', () => {
   test('refuses what no coil is, and has no answer for a surface colder than the equations', () => {
     expect(codeOf(() => dryOut({ ...coil, bypassFactor: 1 }))).toBe('outOfRange');
     expect(codeOf(() => dryOut({ ...coil, total: Number.NaN }))).toBe('notFinite');
+    expect(codeOf(() => dryOut({ ...coil, dryBulb: 100 }))).toBe('outOfRange');
+    expect(codeOf(() => dryOut({ ...coil, dryAirFlow: 0 }))).toBe('outOfRange');
+    expect(codeOf(() => dryOut({ ...coil, pressure: 10 }))).toBe('outOfRange');
     expect(dryOut({ ...coil, total: 1e6 })).toBeNull();
   });
 });
@@ -69,8 +72,9 @@ describe('dryOutOn', () => {
         fc.double({ min: 8, max: 24, noNaN: true }),
         fc.double({ min: 14, max: 22, noNaN: true }),
         fc.double({ min: 0, max: 8000, noNaN: true }),
-        (dryBulb, start, bend, steep) => {
-          const totalAt = (wetBulb: number) => 10000 + (wetBulb < bend ? steep : 250) * (wetBulb - bend);
+        fc.boolean(),
+        (dryBulb, start, bend, steep, below) => {
+          const totalAt = (wetBulb: number) => 10000 + (wetBulb < bend === below ? steep : 250) * (wetBulb - bend);
           const here = { ...coil, dryBulb };
           const found = dryOutOn(totalAt, here, start) ?? Number.NaN;
           expect(Math.abs((dryOut({ ...here, total: totalAt(found) })?.wetBulb ?? 0) - found)).toBeLessThan(0.01);

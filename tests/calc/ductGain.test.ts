@@ -67,6 +67,9 @@ test.each([
   [{ supply: { ...run, leakage: -0.1 } }, 'outOfRange'],
   [{ return: { ...run, resistance: 0 } }, 'outOfRange'],
   [{ supplyDryBulb: Number.NaN }, 'notFinite'],
+  [{ room: { dryBulb: 200, enthalpy: 48e3 } }, 'outOfRange'],
+  [{ supply: { ...run, area: -1 } }, 'outOfRange'],
+  [{ return: { ...run, around: { dryBulb: Number.NaN, enthalpy: 80e3 } } }, 'notFinite'],
   [{ room: { dryBulb: 24, enthalpy: Number.POSITIVE_INFINITY } }, 'notFinite'],
   [{ supply: { ...run, around: { dryBulb: 50, enthalpy: 1e300 } } }, 'outOfRange'],
 ])('refuses %o', (change, code) => {
