@@ -54,7 +54,7 @@ export function ratingHere(
     nominal: test.nominalCapacity ?? undefined,
     certified: rating.certified ?? undefined,
   };
-  const blowers = attempt(() => blowersOf(test, rating, dryAirFlow, t), fieldOf);
+  const blowers = attempt(() => blowersOf(test, rating, conditions.dryAirFlow, t), fieldOf);
   if (!blowers.ok) return blowers;
   const { inside } = blowers.value;
   const table = attempt(
