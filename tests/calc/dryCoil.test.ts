@@ -74,7 +74,9 @@ describe('dryOutOn', () => {
         fc.double({ min: 0, max: 8000, noNaN: true }),
         fc.boolean(),
         (dryBulb, start, bend, steep, below) => {
-          const totalAt = (wetBulb: number) => 10000 + (wetBulb < bend === below ? steep : 250) * (wetBulb - bend);
+          // Steep above the bend only as far as a surface can be as cold as that asks for.
+          const slope = below ? steep : steep / 5;
+          const totalAt = (wetBulb: number) => 10000 + (wetBulb < bend === below ? slope : 250) * (wetBulb - bend);
           const here = { ...coil, dryBulb };
           const found = dryOutOn(totalAt, here, start) ?? Number.NaN;
           expect(Math.abs((dryOut({ ...here, total: totalAt(found) })?.wetBulb ?? 0) - found)).toBeLessThan(0.01);
