@@ -35,7 +35,7 @@ export function readCells(
       if (value === null) return null;
       const read = attempt(() => within(cellName(i, j), value, range));
       if (read.ok) return value;
-      if (read.problem) problems.push(read.problem);
+      problems.push(read.problem as Problem);
       return null;
     }),
   );

@@ -64,7 +64,7 @@ export function combineAirflows(answers: readonly AirflowFound[], t?: Trace): Co
   const mean = dot(flows, weights);
   const off = flows.map((flow) => flow / mean - 1);
   const degreesOfFreedom = counted.length - 1;
-  const chiSquare = degreesOfFreedom === 0 ? 0 : Math.max(0, dot(solve(covariance, off), off));
+  const chiSquare = Math.max(0, dot(solve(covariance, off), off));
   const birge = degreesOfFreedom === 0 ? 1 : Math.max(1, Math.sqrt(chiSquare / degreesOfFreedom));
   const u =
     birge *

@@ -23,13 +23,14 @@ export type DisagreementCode =
   /** The wrong column, or holes where the pressure is not that of the whole. */
   | 'wrongColumnOrHoles'
   /** Too little straight duct before the section. */
-  | 'disturbedSection'
-  | 'noUsualReason';
+  | 'disturbedSection';
 
 type Who = AirflowMethod | 'any';
 
-/** Who finds more, who less, and why; the first row that fits counts. Common practice, no source. */
-const reasons: readonly (readonly [high: Who, low: Who, code: DisagreementCode])[] = [
+type Reason = readonly [high: Who, low: Who, code: DisagreementCode];
+
+/** Who finds more, who less, and why; the first row that fits counts, and one fits every pair. Common practice, no source. */
+const reasons: readonly Reason[] = [
   ['grille', 'any', 'areaFactor'],
   ['any', 'grille', 'areaFactor'],
   ['readout', 'any', 'readoutUnchecked'],
@@ -41,14 +42,14 @@ const reasons: readonly (readonly [high: Who, low: Who, code: DisagreementCode])
   ['any', 'pressureMatch', 'returnNotShut'],
   ['fanTable', 'any', 'blowerNotAsTable'],
   ['any', 'fanTable', 'wrongColumnOrHoles'],
-  ['traverse', 'any', 'disturbedSection'],
   ['any', 'traverse', 'disturbedSection'],
 ];
 
 /** What usually explains that `high` finds more than `low`. */
 export function usualReason(high: AirflowMethod, low: AirflowMethod): DisagreementCode {
   const fits = (who: Who, method: AirflowMethod) => who === 'any' || who === method;
-  return reasons.find(([more, less]) => fits(more, high) && fits(less, low))?.[2] ?? 'noUsualReason';
+  const [, , code] = reasons.find(([more, less]) => fits(more, high) && fits(less, low)) as Reason;
+  return code;
 }
 
 /** Two answers farther apart than their uncertainties, and what usually explains it. */

@@ -104,14 +104,12 @@ function meeting(system: DuctSystem): DuctPoint {
 }
 
 function ends(rows: readonly FanRow[]): readonly [FanRow, FanRow] {
-  const first = rows[0];
-  const last = rows.at(-1);
-  if (!first || !last || rows.length < 2) throw new CalcError('noRows', 'fanTable', rows.length, 2, 100);
+  if (rows.length < 2) throw new CalcError('noRows', 'fanTable', rows.length, 2, 100);
   rows.forEach((row, i) => {
     const before = rows[i - 1];
     if (before && row.flow > before.flow) {
       throw new CalcError('notDescending', `fanTable.${i}`, row.flow, limits.volumeFlow[0], before.flow);
     }
   });
-  return [first, last];
+  return [rows[0] as FanRow, rows.at(-1) as FanRow];
 }

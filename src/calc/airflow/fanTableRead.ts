@@ -58,8 +58,8 @@ export function fanColumn({ statics, speeds }: FanTable, speed: number): readonl
   const flows = speeds[speed]?.flows;
   if (!flows) throw new CalcError('missing', 'speed', speed, 0, speeds.length - 1);
   return statics.flatMap((at, i) => {
-    const flow = flows[i];
-    if (flow === null || flow === undefined) return [];
+    const flow = flows[i] ?? null;
+    if (flow === null) return [];
     within(`fanTable.speeds.${speed}.${i}`, flow, limits.volumeFlow);
     return [{ static: at, flow }];
   });
@@ -71,9 +71,8 @@ export function fanColumn({ statics, speeds }: FanTable, speed: number): readonl
  */
 export function fanFlowAt(table: FanTable, speed: number, pressure: number): FanPoint {
   const column = fanColumn(table, speed);
-  const first = column[0];
-  const last = column.at(-1);
-  if (!first || !last || column.length < 2) throw new CalcError('noRows', 'fanTable', column.length, 2, 100);
+  if (column.length < 2) throw new CalcError('noRows', 'fanTable', column.length, 2, 100);
+  const [first, last] = [column[0] as FanRow, column.at(-1) as FanRow];
   if (!(pressure >= first.static - onTheRow && pressure <= last.static + onTheRow)) {
     throw new CalcError('outsideTable', 'externalStatic', pressure, first.static, last.static);
   }
@@ -94,9 +93,8 @@ export function fanFlowAt(table: FanTable, speed: number, pressure: number): Fan
 export function holdsAirflow(table: FanTable, speed: number): boolean | null {
   const [from, to] = practice.plateau;
   const inside = fanColumn(table, speed).filter((row) => row.static >= 0.9 * from && row.static <= 1.02 * to);
-  const first = inside[0];
-  const last = inside.at(-1);
-  if (!first || !last || last.static - first.static < plateauSeen * (to - from)) return null;
+  const seen = (inside.at(-1)?.static ?? 0) - (inside[0]?.static ?? 0);
+  if (seen < plateauSeen * (to - from)) return null;
   const flows = inside.map(({ flow }) => flow);
   const [least, most] = [Math.min(...flows), Math.max(...flows)];
   return (most - least) / (most + least) <= holdsWithin;

@@ -40,5 +40,4 @@ export const disagreementWords = {
     'Usually the wheel or the filter is dirty, the voltage low, or the table does not count a part that is there.',
   wrongColumnOrHoles: 'Usually it is the wrong column, or the holes stand where the pressure is not that of the whole.',
   disturbedSection: 'Usually there was too little straight duct before the section.',
-  noUsualReason: 'Nothing usual explains this pair: measure each of them once more.',
 } as const;

@@ -78,6 +78,7 @@ describe('combineAirflows', () => {
       answer('fanTable', 0.5, { b: 0.03, gauge: -0.04 }),
     ]);
     expect(mean.u).toBeCloseTo(0.03 / Math.SQRT2, 9);
+    expect(mean.sources.map(({ name }) => name)).toEqual(['a', 'b']);
   });
 
   test('a worse answer that shares all its error with a better one has no weight, and never a negative one', () => {
@@ -207,6 +208,11 @@ test.each([
   ['pressureMatch', 'pressureMatch', 'returnNotShut'],
 ] as const)('that %s finds more than %s is usually %s', (high, low, code) => {
   expect(usualReason(high, low)).toBe(code);
+});
+
+test('every pair of methods has a usual reason', () => {
+  for (const high of airflowMethods)
+    for (const low of airflowMethods) expect(usualReason(high, low)).toMatch(/^[a-z]+([A-Z][a-z]+)+$/);
 });
 
 test.each([1, 2, 3, 4, 5, 6, 7])('χ² with %d degrees of freedom is above its limit one time in twenty', (dof) => {
