@@ -88,7 +88,7 @@ function ofGrille({ readings, width, height, areaFactor }: Grille, name: string,
     attempt(() => within(`${name}.areaFactor`, areaFactor, airflowLimits.areaFactor)),
   ];
   const cells = attempt(() => readList(`${name}.readings`, readings, airflowLimits.velocity));
-  const problems = [...checks, cells].flatMap((one) => (one.ok || !one.problem ? [] : [one.problem]));
+  const problems = [...checks, cells].flatMap((one) => (one.ok ? [] : [one.problem as Problem]));
   if (!cells.ok || problems.length > 0) {
     // A grille that nobody has read yet has nothing wrong with it.
     return { flow: null, missing: 1, problems: problems.filter(({ code }) => code !== 'missing'), relative: [] };

@@ -91,9 +91,9 @@ function checkShape(readings: Grid, counts: readonly number[]): void {
   if (readings.length !== counts.length) {
     throw new CalcError('wrongLength', 'readings', readings.length, counts.length, counts.length);
   }
-  counts.forEach((count, i) => {
-    const line = readings[i] ?? [];
-    if (line.length !== count) throw new CalcError('wrongLength', `readings.${i}`, line.length, count, count);
+  readings.forEach(({ length }, i) => {
+    const count = counts[i] as number;
+    if (length !== count) throw new CalcError('wrongLength', `readings.${i}`, length, count, count);
   });
 }
 
@@ -102,7 +102,8 @@ function profileOf(velocities: Grid, meanVelocity: number): TraverseFound['profi
     const average = meanOf(values);
     return average === null ? null : average / meanVelocity;
   };
-  const depths = (velocities[0] ?? []).map((_, j) => share(velocities.map((line) => line[j] ?? null)));
+  const [first] = velocities as readonly [Grid[number]];
+  const depths = first.map((_, j) => share(velocities.map((line) => line[j] as number | null)));
   return { lines: velocities.map(share), depths };
 }
 

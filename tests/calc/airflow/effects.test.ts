@@ -5,8 +5,10 @@ import {
   atOtherAirflowsByCoil,
   type DuctSystem,
   ductSystem,
+  expectedCapacity,
   genericRating,
   moistAir,
+  noMultipliers,
   partlyShut,
   ratingTable,
   systemStatic,
@@ -64,6 +66,46 @@ describe('atOtherAirflows', () => {
     expect(less).toMatchObject({ value: { source: 'genericCurves', band: expect.any(Number) } });
   });
 
+  const totalAt = (table: Parameters<typeof atOtherAirflows>[0], dryAirFlow: number, factor = 1) => {
+    const [one] = atOtherAirflows(table, { ...conditions, dryAirFlow }, noBlower, [factor]);
+    return one?.ok ? one.value : null;
+  };
+
+  test('a table that states one airflow stands for that, not for the one here', () => {
+    const table = ratingTable([{ ...row, dryAirFlow: 0.68 }], gross);
+    expect(totalAt(table, 0.6)?.total).toBeCloseTo(10000 * (0.8 + (0.2 * 0.6) / 0.68), 6);
+    expect(totalAt(table, 0.6)?.source).toBe('flowCurve');
+  });
+
+  test('a maker’s own factors outrank the curve, with an airflow stated or without', () => {
+    const airflow = [
+      { dryAirFlow: 0.6, total: 0.97, sensible: null },
+      { dryAirFlow: 0.8, total: 1.01, sensible: null },
+    ];
+    const options = { ...gross, multipliers: { ...noMultipliers, airflow } };
+    const [bare, stated] = [ratingTable([row], options), ratingTable([{ ...row, dryAirFlow: 0.68 }], options)];
+    for (const table of [bare, stated])
+      expect(totalAt(table, 0.6)).toMatchObject({ total: expect.closeTo(9700, 6), source: 'makersTable' });
+    expect(totalAt(bare, 0.5, 1.4)?.total).toBeCloseTo(9900, 6);
+    // The airflow that is stated has the factor 1: 0.7 is a sixth of the way from there to 0.8.
+    expect(totalAt(stated, 0.5, 1.4)?.total).toBeCloseTo(10000 + 100 / 6, 6);
+  });
+
+  test('the band is that of all steps together, by roots of squares', () => {
+    const table = genericRating({ total: 10000, basis: 'gross', blowerPower: 0, unit: 'heatPump', stage: 'one' });
+    const dryAirFlow = 0.9 * table.axes.dryAirFlow[0]!;
+    const { derates } = expectedCapacity(table, { ...conditions, dryAirFlow }, noBlower);
+    const sum = derates.reduce((squares, { band }) => squares + band ** 2, 0);
+    expect(sum).toBeGreaterThan(0);
+    expect(totalAt(table, dryAirFlow)?.band).toBeCloseTo(Math.sqrt(sum), 12);
+  });
+
+  test('the sensible ratio is sensible over total', () => {
+    const found = totalAt(ratingTable([row], gross), 0.68);
+    expect(found?.sensible).toBeCloseTo(7500, 6);
+    expect(found?.sensibleHeatRatio).toBeCloseTo(0.75, 9);
+  });
+
   test('without sensible figures there is no ratio', () => {
     const { sensible: _, ...bare } = row;
     const [one] = atOtherAirflows(ratingTable([bare], gross), conditions, noBlower, [1]);
@@ -89,7 +131,23 @@ describe('atOtherAirflowsByCoil', () => {
       'outsideTable',
       'outsideTable',
     ]);
-    expect(errorOf(() => atOtherAirflowsByCoil(duty, 1.2))).toEqual(['outOfRange', 'bypassFactor']);
+    for (const ends of [0.7, 1.3]) expect(atOtherAirflowsByCoil(duty, 0.12, [ends])[0]?.ok).toBe(true);
+    for (const none of [0, 1, 1.2])
+      expect(errorOf(() => atOtherAirflowsByCoil(duty, none))).toEqual(['outOfRange', 'bypassFactor']);
+  });
+
+  test('refuses a total that is none, and has a problem with an airflow that is none', () => {
+    expect(errorOf(() => atOtherAirflowsByCoil({ ...duty, total: 0 }, 0.12))).toEqual(['outOfRange', 'total']);
+    expect(atOtherAirflowsByCoil({ ...duty, dryAirFlow: 2000 }, 0.12, [1])[0]).toMatchObject({
+      problem: { code: 'outOfRange', quantity: 'dryAirFlow' },
+    });
+  });
+
+  test('says nothing of the sensible part where no surface could be so cold', () => {
+    expect(atOtherAirflowsByCoil({ ...duty, total: 100e3 }, 0.12, [1])[0]).toMatchObject({
+      ok: true,
+      value: { total: 100e3, sensible: null, sensibleHeatRatio: null, band: null },
+    });
   });
 });
 

@@ -202,10 +202,18 @@ describe('airflowFromGrille', () => {
       { grilles: [{ ...vane.grilles[0]!, areaFactor: 70 }] },
       ['outOfRange', 'grilles.0.areaFactor'],
     ],
+    ['a face without height', { grilles: [{ ...vane.grilles[0]!, height: 0 }] }, ['outOfRange', 'grilles.0.height']],
     ['a face without width', { grilles: [{ ...vane.grilles[0]!, width: 0 }] }, ['outOfRange', 'grilles.0.width']],
   ])('refuses %s', (_, change, error) => {
     expect(errorOf(() => airflowFromGrille({ ...vane, ...change }))).toEqual(error);
   });
+});
+
+test('a grille shows its flow, and the sum what it may be wrong by', () => {
+  const ids = stepsOf((t) => airflowFromGrille({ ...vane, grilles: [vane.grilles[0]!, vane.grilles[0]!] }, t)).map(
+    ({ id }) => id,
+  );
+  expect(ids).toEqual(['airflow.flow', 'airflow.flow', 'dryAirFlow.actual', 'airflow.grille.uncertainty']);
 });
 
 describe('airflowFromReadout', () => {

@@ -1,3 +1,4 @@
+import { expect } from 'vitest';
 import {
   type AirflowFound,
   type AirThere,
@@ -39,6 +40,18 @@ export const said = ({ remarks }: AirflowFound) =>
     weight,
     ...amounts.map(({ symbol, value }) => [symbol, Number(value.toPrecision(6))]),
   ]);
+
+/** The standard uncertainty of a half-width, each figure within it as likely as any other. */
+export const rectangle = (halfWidth: number) => halfWidth / Math.sqrt(3);
+/** Each cause with what of it reaches the airflow, as a fraction with its sign. */
+export const reaching = ({ sources }: AirflowFound) =>
+  Object.fromEntries(sources.map(({ name, u, moves }) => [name, u * (moves.airflow ?? 0)]));
+/** Holds an answer to the causes that it has, and to what they come to together. */
+export function expectCauses(found: AirflowFound, causes: Readonly<Record<string, number>>): void {
+  expect(Object.keys(reaching(found)).sort()).toEqual(Object.keys(causes).sort());
+  for (const [name, reach] of Object.entries(causes)) expect(reaching(found)[name], name).toBeCloseTo(reach, 9);
+  expect(found.u).toBeCloseTo(Math.hypot(...Object.values(causes)), 9);
+}
 
 /** An invented table, in. w.c. and m³/s: a blower that falls, and one that holds its airflow. */
 export const fanTable: FanTable = {

@@ -13,7 +13,7 @@ import {
   heatVapor,
   type TemperatureRise,
 } from '../../../src/calc/index.ts';
-import { codes, errorOf, stepsOf } from './support.ts';
+import { codes, errorOf, said, stepsOf } from './support.ts';
 
 const electric = { kind: 'electric', phases: 1, voltage: 240, current: 41 } as const;
 const fuel = { kind: 'fuel', input: 80000 * btuPerHour, efficiency: 0.8, efficiencyFrom: 'measured' } as const;
@@ -102,6 +102,10 @@ describe('airflowFromTemperatureRise', () => {
 
   test.each([
     ['a power factor of 3', { heat: { ...electric, powerFactor: 3 } }, ['outOfRange', 'heat.powerFactor']],
+    ['a heater of nothing', { heat: { kind: 'power', power: 0 } }, ['outOfRange', 'heat.power']],
+    ['fuel of nothing', { heat: { ...fuel, input: 0 } }, ['outOfRange', 'heat.input']],
+    ['a return beyond the equations', { enteringDryBulb: -70, leavingDryBulb: -30 }, ['outOfRange', 'enteringDryBulb']],
+    ['a supply beyond the equations', { enteringDryBulb: 80, leavingDryBulb: 95 }, ['outOfRange', 'leavingDryBulb']],
     ['no rise', { leavingDryBulb: 21 }, ['outOfRange', 'temperatureRise']],
     ['a fall', { leavingDryBulb: 12 }, ['outOfRange', 'temperatureRise']],
     [
@@ -116,6 +120,45 @@ describe('airflowFromTemperatureRise', () => {
     ['a humidity ratio in grams', { humidityRatio: 8 }, ['outOfRange', 'humidityRatio']],
   ] satisfies [string, Partial<TemperatureRise>, readonly [string, string]][])('refuses %s', (_, change, error) => {
     expect(errorOf(() => airflowFromTemperatureRise({ ...rise, ...change }))).toEqual(error);
+  });
+
+  test('says which rise the blower alone would leave too small: twice what 365 W for 1 000 cfm make', () => {
+    const assumed = 365 / (1000 * cubicFootPerMinute * 1.2014);
+    const small = { ...rise, blower: 'assumed', humidityRatio: 0, leavingDryBulb: 22.2 } as const;
+    expect(() => airflowFromTemperatureRise(small)).toThrow(
+      expect.objectContaining({
+        quantity: 'temperatureRise',
+        value: expect.closeTo(1.2, 9),
+        min: expect.closeTo((2 * assumed) / 1006, 9),
+      }),
+    );
+    expect(
+      airflowFromTemperatureRise({ ...small, leavingDryBulb: 21 + (2.0001 * assumed) / 1006 }).volumeFlow,
+    ).toBeGreaterThan(0);
+  });
+
+  test('names the study of furnaces only for a furnace', () => {
+    const basis = (heat: TemperatureRise['heat']) =>
+      airflowFromTemperatureRise({ ...rise, heat }).sources.find(({ name }) => name === 'temperatureRise.position')
+        ?.basis;
+    expect([basis(electric), basis(fuel)]).toEqual(['commonPractice', 'furnacePosition']);
+  });
+
+  test('says what its one probe may be out by, over the rise and never more than all of it', () => {
+    const share = (probeLimit: number) =>
+      said(airflowFromTemperatureRise({ ...rise, leavingDryBulb: 26, probes: 'one', probeLimit }))[0];
+    expect(share(0.5)).toEqual(['oneProbePoint', 'doubt', ['u', 0.1]]);
+    expect(share(10)).toEqual(['oneProbePoint', 'doubt', ['u', 1]]);
+  });
+
+  test.each([
+    ['a measured blower', { power: 480 }, 240 * 41 + 480],
+    ['a blower outside', 'outside', 240 * 41],
+    ['a blower that nobody measured', 'assumed', null],
+  ] as const)('with %s the heat is what the air takes up', (_, blower, stated) => {
+    const { heat, dryAirFlow } = airflowFromTemperatureRise({ ...rise, blower });
+    expect(dryAirFlow * (1006 + 1860 * 0.008) * 16).toBeCloseTo(heat, 6);
+    if (stated !== null) expect(heat).toBeCloseTo(stated, 9);
   });
 
   test('goes with the heat and against the rise', () => {
@@ -146,6 +189,14 @@ describe('airflowFromTemperatureRise', () => {
       'airflow.temperatureRise.uncertainty',
     ]);
   });
+});
+
+test.each([
+  [1, 'airflow.heat.singlePhase', 1],
+  [3, 'airflow.heat.threePhase', Math.sqrt(3)],
+] as const)('electric heat of %s phases is worked out as %s', (phases, id, times) => {
+  const [first] = stepsOf((t) => airflowFromTemperatureRise({ ...rise, heat: { ...electric, phases } }, t));
+  expect([first?.id, first?.gives.value]).toEqual([id, expect.closeTo(times * 240 * 41, 6)]);
 });
 
 describe('clockedInput', () => {

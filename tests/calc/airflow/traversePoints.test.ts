@@ -82,7 +82,31 @@ describe('traversePoints', () => {
   test('turns the diameters of a round duct by equal angles, the first one upright', () => {
     const { lines } = traversePoints({ shape: 'round', diameter: 0.3, lines: 3, points: 6 });
     expect(lines.map(({ angle }) => angle)).toEqual([0, 60, 120]);
-    expect([lines[0]!.x, lines[0]!.y]).toEqual([expect.closeTo(0.15, 12), expect.closeTo(0, 12)]);
+    // Clockwise from the top: the second hole is on the right, 60° down from the top, the third 120°.
+    const holes = [
+      [0.15, 0],
+      [0.15 + 0.15 * Math.sin(Math.PI / 3), 0.15 - 0.15 * 0.5],
+      [0.15 + 0.15 * Math.sin(Math.PI / 3), 0.15 + 0.15 * 0.5],
+    ];
+    expect(lines.map(({ x, y }) => [x, y])).toEqual(
+      holes.map((hole) => hole.map((value) => expect.closeTo(value, 12))),
+    );
+  });
+
+  test('has the area of the duct, and the circle that is as wide', () => {
+    const round = traversePoints({ shape: 'round', diameter: 0.3 });
+    expect([round.area, round.diameter]).toEqual([expect.closeTo(0.0706858347, 9), expect.closeTo(0.3, 12)]);
+    const square = traversePoints({ shape: 'rectangular', width: 0.3, height: 0.3 });
+    expect(square.diameter).toBeCloseTo(0.3 * Math.sqrt(4 / Math.PI), 12);
+  });
+
+  test('says which counts the rules have', () => {
+    expect(() => traversePoints({ shape: 'round', diameter: 1, points: 7 as 6 })).toThrow(
+      expect.objectContaining({ quantity: 'points', min: 6, max: 10 }),
+    );
+    expect(() => traversePoints({ shape: 'rectangular', width: 1, height: 1, lines: 8 as 7 })).toThrow(
+      expect.objectContaining({ quantity: 'lines', min: 5, max: 7 }),
+    );
   });
 
   const sections = fc.oneof(

@@ -1,7 +1,7 @@
 /** What is said of a traverse: on either side of each mark, and with the figures that a sentence about it needs. */
 import { describe, expect, test } from 'vitest';
 import { airflowFromTraverse, footPerMinute, standardAirDensity, type Traverse } from '../../../src/calc/index.ts';
-import { errorOf, said, standardAir } from './support.ts';
+import { errorOf, said, standardAir, stepsOf } from './support.ts';
 
 const section = { shape: 'rectangular', width: 0.5, height: 0.4 } as const;
 const even = (value: number | null) => Array.from({ length: 5 }, () => new Array<number | null>(5).fill(value));
@@ -42,6 +42,15 @@ describe('a traverse', () => {
     expect(said(low(7))).toEqual([['traverseUneven', 'doubt', ['s', 0.72], ['s₀', 0.75]]]);
   });
 
+  test('passes with three quarters and no more: nine of twelve on two diameters', () => {
+    const found = airflowFromTraverse({
+      ...pitot,
+      section: { shape: 'round', diameter: 0.25 },
+      readings: [new Array<number>(6).fill(20), [20, 20, 20, 1.9, 1.9, 1.9]],
+    });
+    expect(found.acceptance).toEqual({ share: 0.75, passes: true });
+  });
+
   test('by a Pitot tube is too slow below 600 ft/min, by a vane never', () => {
     const at = (feet: number) => even((standardAirDensity / 2) * (feet * footPerMinute) ** 2);
     expect(said(airflowFromTraverse({ ...pitot, readings: at(601) }))).toEqual([]);
@@ -69,6 +78,15 @@ describe('a traverse', () => {
     const readings = even(10).map((line, i) => (i === 1 ? line.map(() => null) : line));
     const codes = said(airflowFromTraverse({ ...pitot, readings, again: [{ line: 1, point: 2, reading: 20 }] }));
     expect(codes).toEqual([]);
+  });
+
+  test.each([
+    ['pitot', 12, ['airflow.velocity', 'airflow.meanVelocity', 'airflow.flow', 'dryAirFlow.actual']],
+    ['vane', 4, ['airflow.meanVelocity', 'airflow.flow', 'dryAirFlow.actual']],
+    ['thermal', 4, ['airflow.meanVelocity', 'airflow.flow', 'dryAirFlow.standard']],
+  ] as const)('by %s shows its working', (instrument, reading, ids) => {
+    const steps = stepsOf((t) => airflowFromTraverse({ ...pitot, instrument, readings: even(reading) }, t));
+    expect(steps.map(({ id }) => id)).toEqual([...ids, 'airflow.traverse.uncertainty']);
   });
 
   test('has a profile: each hole and each depth over the mean of all', () => {
