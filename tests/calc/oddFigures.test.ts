@@ -86,6 +86,43 @@ describe('a mistyped figure', () => {
     expect(odd([...line, { outdoorDryBulb: 45, enteringWetBulb: 19, total: 8100 }])).toHaveLength(1);
   });
 
+  /** Straight tables of outdoor temperatures and wet bulbs, with some figures put in by a finger. */
+  const straight = (outdoors: number, wetBulbs: number, typed: Readonly<Record<number, number>>, fall = 60) =>
+    Array.from({ length: outdoors * wetBulbs }, (_, at): RatingRow => {
+      const [row, column] = [Math.floor(at / wetBulbs), at % wetBulbs];
+      const total = (10_000 - 5 * fall * row + 400 * column) * (typed[at] ?? 1);
+      return { outdoorDryBulb: 20 + 5 * row, enteringWetBulb: 15 + 2 * column, total };
+    });
+  const named = (rows: readonly RatingRow[]) =>
+    odd(rows).map(({ amounts }) => amounts.slice(0, 2).map(({ value }) => value));
+
+  test('is named alone where it bends the line of another, and beside another where it does not', () => {
+    expect(named(straight(5, 5, { 0: 1.3, 1: 0.9 }))).toEqual([[20, 15]]);
+    expect(named(straight(5, 5, { 0: 1.1, 3: 1.05 }))).toEqual([[20, 15]]);
+    expect(named(straight(5, 1, { 0: 1.05, 4: 1.1 }))).toEqual([[40, 15]]);
+    expect(named(straight(5, 5, { 0: 1.3, 18: 0.8 }))).toEqual([
+      [20, 15],
+      [35, 21],
+    ]);
+  });
+
+  test('is odd from 3 % on along the outdoor temperature and the airflow, and from 8 % along the wet bulb alone', () => {
+    expect(named(straight(5, 1, { 2: 1.02 }))).toEqual([]);
+    expect(named(straight(5, 1, { 2: 1.04 }))).toEqual([[30, 15]]);
+    expect(named(straight(5, 1, { 2: 0.96 }))).toEqual([[30, 15]]);
+    expect(named(straight(1, 5, { 2: 1.05 }))).toEqual([]);
+    expect(named(straight(1, 5, { 2: 1.09 }))).toEqual([[20, 19]]);
+    // Where two lines tell, 3 % along both.
+    expect(named(straight(5, 5, { 12: 1.04 }))).toEqual([[30, 19]]);
+    expect(named(straight(3, 3, { 4: 1.04 }))).toEqual([[25, 17]]);
+    expect(named(straight(3, 3, { 4: 1.02 }))).toEqual([]);
+  });
+
+  test('is not looked for where its neighbours leave nothing for it', () => {
+    expect(named(straight(4, 1, { 3: 3 }, 600))).toEqual([[35, 15]]);
+    expect(named(straight(4, 1, { 3: -0.1 }, 900))).toEqual([]);
+  });
+
   test('is found beside a hole', () => {
     const holed = demo.map((one, i) => ({ ...one, total: i === 6 ? null : i === 12 ? toSi(32.3, 'mbh') : one.total }));
     expect(odd(holed)).toEqual([]);

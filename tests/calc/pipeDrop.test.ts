@@ -41,6 +41,15 @@ describe('pipeDrop', () => {
     expect(pipeDrop(flow).regime).toBe('turbulent');
     expect(pipeDrop({ ...flow, massFlow: 1e-4 }).regime).toBe('laminar');
     expect(pipeDrop({ ...flow, massFlow: 5e-4 }).regime).toBe('between');
+    // Re = 4·ṁ/(π·D·μ).
+    const at = (reynolds: number) =>
+      pipeDrop({ ...flow, massFlow: (reynolds * Math.PI * flow.diameter * flow.viscosity) / 4 });
+    expect([2299, 2301, 3999, 4001].map((reynolds) => at(reynolds).regime)).toEqual([
+      'laminar',
+      'between',
+      'between',
+      'turbulent',
+    ]);
   });
 
   test('a laminar flow follows Hagen and Poiseuille', () => {
@@ -53,6 +62,8 @@ describe('pipeDrop', () => {
     expect(codeOf(() => pipeDrop({ ...flow, massFlow: 0 }))).toBe('outOfRange');
     expect(codeOf(() => pipeDrop({ ...flow, density: Number.NaN }))).toBe('notFinite');
     expect(codeOf(() => pipeDrop({ ...flow, diameter: 0 }))).toBe('outOfRange');
+    expect(codeOf(() => pipeDrop({ ...flow, diameter: 1.5 }))).toBe('outOfRange');
+    expect(codeOf(() => pipeDrop({ ...flow, viscosity: 0 }))).toBe('outOfRange');
     expect(codeOf(() => pipeDrop({ ...flow, length: -1 }))).toBe('outOfRange');
     expect(codeOf(() => pipeDrop({ ...flow, roughness: 0.01 }))).toBe('outOfRange');
   });

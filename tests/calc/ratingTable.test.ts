@@ -82,6 +82,9 @@ describe('ratingTable', () => {
     ],
     ['the same row twice', [...rows, row(30, 17, 9700)], 'repeatedRow'],
     ['a combination that is missing', rows.slice(1), 'missingRow'],
+    ['a sensible that is no number', [{ ...row(30, 17, 9600), sensible: Number.NaN }], 'notFinite'],
+    ['a sensible below zero', [{ ...row(30, 17, 9600), sensible: -1 }], 'outOfRange'],
+    ['a band of more than all', [{ ...row(30, 17, 9600), band: 1.1 }], 'outOfRange'],
   ] as readonly [string, readonly RatingRow[], string][])('refuses %s', (_, bad, code) => {
     expect(codeOf(() => ratingTable(bad, options))).toBe(code);
   });

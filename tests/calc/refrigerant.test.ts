@@ -118,6 +118,14 @@ describe('refrigerantState', () => {
     expect(after.temperature).toBeLessThan(state.temperature);
   });
 
+  test('is as much warmer than its dew point, or colder than its bubble point, as was asked for', () => {
+    expect(refrigerantState('R-32', { dewPoint: 7, superheat: 5 })).toMatchObject({ phase: 'vapor', temperature: 12 });
+    expect(refrigerantState('R-32', { bubblePoint: 40, subcooling: 6 })).toMatchObject({
+      phase: 'liquid',
+      temperature: 34,
+    });
+  });
+
   test('says that the viscosity of R-454B is an estimate', () => {
     expect(refrigerantState('R-454B', { dewPoint: 7, superheat: 5 }).viscosityWithin).toBe(0.1);
     expect(refrigerantState('R-32', { dewPoint: 7, superheat: 5 }).viscosityWithin).toBe(0.05);
@@ -131,6 +139,9 @@ describe('refrigerantState', () => {
     expect(codeOf(() => refrigerantState('R-22', { dewPoint: 7, superheat: 21 }))).toBe('outOfRange');
     expect(codeOf(() => refrigerantState('R-22', { dewPoint: Number.NaN, superheat: 5 }))).toBe('notFinite');
     expect(codeOf(() => refrigerantState('R-22', { bubblePoint: 0, subcooling: 25 }))).toBe('outOfRange');
+    expect(codeOf(() => refrigerantState('R-22', { bubblePoint: 70, subcooling: 10 }))).toBe('outOfRange');
+    expect(codeOf(() => refrigerantState('R-22', { bubblePoint: 50, subcooling: 31 }))).toBe('outOfRange');
+    expect(codeOf(() => refrigerantState('R-22', { bubblePoint: 40, subcooling: -1 }))).toBe('outOfRange');
     expect(codeOf(() => dewPointOf('R-22', 1e8))).toBe('outOfRange');
   });
 });
