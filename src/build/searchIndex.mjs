@@ -10,8 +10,8 @@ const notNeeded = /^pagefind-(ui|modular-ui|component-ui|highlight)\.|^wasm\.unk
 export async function searchFiles(folder) {
   const { index, errors } = await pagefind.createIndex({
     forceLanguage: 'en',
-    // TeX behind a formula, the definition that a term shows, sources in the margin.
-    excludeSelectors: ['math annotation', '.term-says', '.source', '.only-si'],
+    // TeX behind a formula, the definition that a term shows, sources in the margin, the bar at the foot of a phone.
+    excludeSelectors: ['math annotation', '.term-says', '.source', '.only-si', '.answer-bar'],
   });
   if (!index) throw new Error(errors.join('\n'));
   const added = await index.addDirectory({ path: folder });
