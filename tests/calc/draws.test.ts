@@ -48,6 +48,11 @@ describe('an error of standard uncertainty 1', () => {
     expect(values[0]).toBe(7);
   });
 
+  test('by chance is another with each seed, the first one too', () => {
+    const firsts = [1, 2, 3, 4, 5].map((seed) => random(seed).normal());
+    expect(new Set(firsts).size).toBe(5);
+  });
+
   test('adds to what other causes do to the same input', () => {
     const values = xs([cause({ u: 3 }), cause({ name: 'b', u: 4 })]);
     const square = values.reduce((sum, x) => sum + x * x, 0) / n;
