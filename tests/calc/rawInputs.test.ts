@@ -62,6 +62,17 @@ describe('an input that is no reading', () => {
       }),
       { numRuns: 200 },
     );
+    // The driest air there is is air; at one temperature on both sides there is a line of the process no more, but a result.
+    for (const set of [
+      { 'entering.humidity': 0 },
+      { 'leaving.humidity': 0 },
+      { 'leaving.dryBulb': at[0] as number, 'leaving.humidity': 0.4 },
+    ])
+      expect(Number.isFinite(worked(set)[1])).toBe(true);
+    // 97 % a kelvin below the mean is fog, 90 % is none; 89.2 % is fog two kelvins below.
+    const isAir = (relativeHumidity: number, by: number) =>
+      Number.isFinite(worked({ 'leaving.humidity': relativeHumidity, supplyMixing: by })[1]);
+    expect([isAir(0.97, -1), isAir(0.9, -1), isAir(0.892, -2), isAir(0.97, 1)]).toEqual([false, true, false, true]);
     for (const set of [{ 'entering.humidity': 1.01 }, { 'entering.humidity': -0.01 }, { 'leaving.humidity': -0.01 }])
       expect([...worked(set)].every(Number.isNaN)).toBe(true);
   });
@@ -77,6 +88,13 @@ describe('an input that is no reading', () => {
   test('nothing is left to expect where the blower eats all of it, or the table’s line runs below nothing', () => {
     expect(worked({ 'blower.power': 20e3 })[0]).toBeNaN();
     expect(worked({ outdoorDryBulb: 200 })[0]).toBeNaN();
+    // Read by hand: the line through 85 and 95 °F at this wet bulb, and where it comes to nothing.
+    const wet = (value(entering).wetBulb * 9) / 5 + 32;
+    const [warm, hot] = [33_600 + ((wet - 62) / 5) * 3300, 31_700 + ((wet - 62) / 5) * 3200];
+    const nothing = ((85 + (10 * warm) / (warm - hot) - 32) * 5) / 9;
+    const ratioAt = (outdoorDryBulb: number) => worked({ outdoorDryBulb, 'blower.power': 0 })[0] as number;
+    // Past it the blower heat inside the table would still be there.
+    expect([Number.isFinite(ratioAt(nothing - 0.5)), Number.isFinite(ratioAt(nothing + 0.5))]).toEqual([true, false]);
     expect(worked({ outdoorDryBulb: 200 })[1]).toBeCloseTo(found.measured, 6);
   });
 });

@@ -89,6 +89,17 @@ describe('the same test twice', () => {
     expect(found(made, ['probes'])).toEqual(close(expected(made, (name) => (name.startsWith('shared.') ? 0 : 1))));
   });
 
+  test('has other errors of the probes where one of the two was checked, whichever it was', () => {
+    const made = { ...wholeTest, sideBySide: checked };
+    for (const [first, second] of [
+      [made, wholeTest],
+      [wholeTest, made],
+    ] as const) {
+      const u = (same: readonly SameCause[]) => value(compareTests(first, second, same, 0.9)).ratio?.u;
+      expect(u(['probes'])).toBeCloseTo(u([]) ?? 0, 12);
+    }
+  });
+
   test('reads what the check side by side put right', () => {
     const returnAir = { ...alike, dryBulb: 0.6 };
     const made = {
@@ -139,7 +150,9 @@ describe('what cannot be compared', () => {
   test('counts what both do not share with degrees of freedom of its own', () => {
     // Two unshared causes of one size and four degrees each: Welch and Satterthwaite give eight together.
     const one = { value: 1, effects: [{ name: 'a', u: 0.1, degreesOfFreedom: 4 }] };
-    expect(differenceOf(one, one, () => 1, 0.9).degreesOfFreedom).toBeCloseTo(8, 9);
+    const apart = differenceOf(one, one, () => 1, 0.9);
+    expect(apart.degreesOfFreedom).toBeCloseTo(8, 9);
+    expect(apart.shares.map(({ name }) => name).sort()).toEqual(['after.a', 'before.a']);
     const names = differenceOf(
       one,
       { value: 1, effects: [{ name: 'b', u: 0.1, degreesOfFreedom: 4 }] },

@@ -12,15 +12,15 @@ type Kept = Record<Axis, readonly number[]>;
  */
 export function cellAround(table: RatingTable, conditions: RatingConditions): RatingTable {
   const place = locate(table, conditions);
-  const kept: Kept = { outdoorDryBulb: [], enteringWetBulb: [], enteringDryBulb: [], dryAirFlow: [] };
-  axisOrder.forEach((axis, i) => {
-    const [low, high] = [place.low[i] as number, highRow(place, i)];
-    if (table.axes[axis].length > 0) kept[axis] = low === high ? [low] : [low, high];
-  });
+  const kept = Object.fromEntries(
+    axisOrder.map((axis, i) => {
+      const [low, high] = [place.low[i] as number, highRow(place, i)];
+      return [axis, table.axes[axis].length === 0 ? [] : low === high ? [low] : [low, high]];
+    }),
+  ) as Kept;
   for (const axis of axisOrder) {
-    const rows = table.axes[axis];
-    const [row, other] = kept[axis];
-    if (row === undefined || other !== undefined || rows.length < 2) continue;
+    if (kept[axis].length !== 1) continue;
+    const row = kept[axis][0] as number;
     const pair = [
       [row, row + 1],
       [row - 1, row],

@@ -97,12 +97,10 @@ export function compareTests(
     const [before, after] = [workedOut(earlier), workedOut(later)];
     if (!before.ok) return before;
     if (!after.ok) return after;
-    const alike = isChecked(before.value) === isChecked(after.value);
-    const counted = same.filter((one) => one !== 'probes' || alike);
-    // A probe that was checked keeps an error of its own that is new each time.
-    const checked = isChecked(after.value);
+    // A probe that was checked keeps an error of its own that is new each time; what both probes share is in both tests or in none.
+    const checked = isChecked(before.value) || isChecked(after.value);
     const ownOf = (name: string) => {
-      const group = counted.find((one) => sameCauses[one].has(name));
+      const group = same.find((one) => sameCauses[one].has(name));
       if (!group || (checked && /^(entering|leaving)\./.test(name))) return 1;
       return (sameCauses[group] as SameRule).own(name, later);
     };

@@ -46,9 +46,9 @@ export function heldAgainst(
   leavingShare: number,
   { standard, probes }: { readonly standard: number; readonly probes: number },
 ): HeldAgainst | null {
-  const first = entering ?? (leaving === null ? null : leaving + difference);
-  const second = leaving ?? (entering === null ? null : entering - difference);
-  if (first === null || second === null) return null;
+  if (entering === null && leaving === null) return null;
+  const first = entering ?? (leaving as number) + difference;
+  const second = leaving ?? (entering as number) - difference;
   // Each reading is moved onto this mean of the two probes.
   const error = leavingShare * first + (1 - leavingShare) * second;
   const size = Math.abs(error);

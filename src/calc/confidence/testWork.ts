@@ -89,8 +89,6 @@ export function testWork(test: Test, { pressure, blower, rating }: WorkFacts): T
     blower,
     0,
   );
-  /** Air of a relative humidity that a colder spot could bring to saturation: it gains less than a tenth for each kelvin. */
-  const nearSaturation = (humidity: number, colder: number) => !humidityRead || humidity * (1 - 0.1 * colder) > 1;
   const work: Work = (values, out) => {
     for (let i = 0; i < out.length; i++) out[i] = Number.NaN;
     const t1 = values[0] as number;
@@ -102,11 +100,8 @@ export function testWork(test: Test, { pressure, blower, rating }: WorkFacts): T
     const mixing = values[6] as number;
     const t2 = read + mixing;
     const W2 = mixing === 0 ? readRatio : readRatio + (mixing * (W1 - readRatio)) / (t1 - read);
-    if (
-      !(W1 >= 0 && W2 >= 0) ||
-      (mixing < 0 && nearSaturation(values[3] as number, mixing) && saturatedRatio(t2, p) < W2)
-    )
-      return;
+    // A reading is air; a spot colder than it may be none.
+    if (!(W1 >= 0 && W2 >= 0) || (mixing < 0 && saturatedRatio(t2, p) < W2)) return;
     const v1 = volumeAt(t1, W1, p);
     const flow = volumeFlow * (1 + (values[4] as number)) * densityAt(places, v1, volumeAt(t2, W2, p));
     const total = flow * (enthalpyAt(t1, W1) - enthalpyAt(t2, W2));
