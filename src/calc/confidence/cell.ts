@@ -12,12 +12,12 @@ type Kept = Record<Axis, readonly number[]>;
  */
 export function cellAround(table: RatingTable, conditions: RatingConditions): RatingTable {
   const place = locate(table, conditions);
-  const kept = Object.fromEntries(
+  const kept: Kept = Object.fromEntries(
     axisOrder.map((axis, i) => {
       const [low, high] = [place.low[i] as number, highRow(place, i)];
       return [axis, table.axes[axis].length === 0 ? [] : low === high ? [low] : [low, high]];
     }),
-  ) as Kept;
+  ) as Record<Axis, number[]>;
   for (const axis of axisOrder) {
     if (kept[axis].length !== 1) continue;
     const row = kept[axis][0] as number;

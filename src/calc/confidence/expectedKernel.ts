@@ -43,8 +43,8 @@ function reader({ axes, total }: RatingTable): (o: number, w: number, d: number,
   const widths = new Float64Array(4);
   axisOrder.forEach((axis, i) => {
     const [low, high] = axes[axis];
-    if (high === undefined) return;
-    starts[i] = low as number;
+    if (low === undefined || high === undefined) return;
+    starts[i] = low;
     widths[i] = high - low;
   });
   return (outdoors, wetBulb, dryBulb, flow) => {
