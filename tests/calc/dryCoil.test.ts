@@ -86,6 +86,24 @@ describe('dryOutOn', () => {
       ),
     );
   });
+
+  test('gives a wet bulb that air can have, or none, for the total of a mistyped table that rises and falls', () => {
+    const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+    fc.assert(
+      fc.property(
+        fc.tuple(between(24, 40), between(5, 24), between(10, 16)),
+        fc.tuple(between(-3000, 3000), between(-2000, 2000)),
+        ([dryBulb, start, bend], [below, above]) => {
+          const totalAt = (wetBulb: number) => 9000 + (wetBulb < bend ? below : above) * (wetBulb - bend);
+          const found = dryOutOn(totalAt, { ...coil, dryBulb }, start);
+          if (found === null) return;
+          expect(found).toBeGreaterThan(-60);
+          expect(found).toBeLessThan(dryBulb + 1e-6);
+        },
+      ),
+      { numRuns: 500 },
+    );
+  });
 });
 
 const flow = 0.68;
