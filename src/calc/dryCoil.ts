@@ -101,14 +101,14 @@ function isWet(
   table: RatingTable,
   column: Column,
   sensible: number,
-  { read, place, total, inside, dryAirFlow }: DryCoilArguments,
+  { read, place, total, dryAirFlow }: DryCoilArguments,
 ): boolean {
   const { enteringDryBulb, enteringWetBulb, dryAirFlow: flows } = table.axes;
   if (read.enteringWetBulb < (enteringWetBulb[0] as number)) return false;
   const warmer = enteringDryBulb.length === 1 ? (read.enteringDryBulb as number) - (enteringDryBulb[0] as number) : 0;
   const more = dryAirFlow * heatDryAir * warmer * (warmer < 0 ? leastContact : 1);
   const faster = flows.length === 1 ? Math.max(1, dryAirFlow / (flows[0] as number)) : 1;
-  if ((sensible + inside + more) * faster >= surelyWet * (total + inside)) return false;
+  if ((sensible + more) * faster >= surelyWet * total) return false;
   // However wet the reading itself, it is a mixture where the row below it is a dry one.
   const low = figureAt(column, place, wetBulbAxis) as number;
   return low < dryShare * (figureAt(table.total, place, wetBulbAxis) as number);

@@ -8,11 +8,13 @@ import {
   expectedCapacity,
   expectedTotal,
   fromFahrenheit,
+  leavingAir,
   moistAir,
   noMultipliers,
   type RatingRow,
   ratedApparatus,
   ratingTable,
+  standardPressureAtSeaLevel,
 } from '../../src/calc/index.ts';
 
 const flow = 0.68;
@@ -161,7 +163,18 @@ const threeDryBulbs = rows.flatMap((row) =>
   })),
 );
 
+/** The rows that a coil of one bypass factor makes, of a gross capacity that rises by 2.2 % a kelvin of wet bulb. */
+const rowsOf = (bypassFactor: number, gross: number, wetBulbs: readonly number[]): RatingRow[] =>
+  wetBulbs.map((enteringWetBulb) => {
+    const total = gross * (1 + 0.022 * (enteringWetBulb - 19.4));
+    const entering = moistAir({ dryBulb: eighty, wetBulb: enteringWetBulb });
+    const { sensible } = leavingAir({ entering, dryAirFlow: flow, total }, bypassFactor)!;
+    return { ...base, enteringWetBulb, total: total - 300, sensible: sensible - 300 };
+  });
+
 test.each([
+  ['a coil that hardly any air misses, with little to do', rowsOf(0.02, 6500, [16, 18.5, 21])],
+  ['a coil that a fifth of the air misses', rowsOf(0.2, 9500, [15, 17, 19, 21])],
   ['a table with a dry row', rows],
   ['wet rows only', rows.slice(1)],
   ['wet rows far apart', [rows[1]!, rows[3]!]],
@@ -178,14 +191,17 @@ test.each([
         throw error;
       }
     };
-    for (const blowerPower of [0, 900]) {
+    for (const [blowerPower, pressure] of [
+      [300, standardPressureAtSeaLevel],
+      [900, 95e3],
+    ] as const) {
       const table = ratingTable(list, { basis: 'net', blowerPower });
-      for (let wetBulb = 55.5; wetBulb < 72; wetBulb += 1.5)
-        for (let dryBulb = Math.ceil(wetBulb); dryBulb < 105; dryBulb += 6)
-          for (const share of [0.75, 1, 1.25])
+      for (let wetBulb = 55.8; wetBulb < 72; wetBulb += 2)
+        for (let dryBulb = 62; dryBulb < 105; dryBulb += 6)
+          for (const share of [0.75, 1, 1.3])
             for (const beyond of ['extend', 'refuse'] as const) {
               const conditions = at(dryBulb, wetBulb, { dryAirFlow: share * flow, beyond });
-              const here = { blowerPower: 400, pressure: 95e3 };
+              const here = { blowerPower: 400, pressure };
               expect(
                 given(() => expectedTotal(table, conditions, here)),
                 `${dryBulb} °F, ${wetBulb} °F, ${share}`,
