@@ -108,6 +108,10 @@ async function newJob(page: Page, { golden, kind, altitude }: System): Promise<v
   await ready(page);
   await page.locator('summary', { hasText: 'The job and the system' }).tap();
   await page.getByRole('radio', { name: kind, exact: true }).check();
+  // Outdoor air would be read as the house's: said where the unit may have a damper for it, and nowhere else.
+  await expect
+    .poll(() => page.getByText('Outdoor-air damper (economiser)').count())
+    .toBe(kind === 'Packaged unit' ? 1 : 0);
   await page.locator('summary', { hasText: 'The job and the system' }).tap();
   await openStep(page, 'outdoors');
   await fill(page, { outdoorDryBulb: String(golden.outdoor) });

@@ -1,4 +1,5 @@
 import type { NoteKey } from '~/job/types.ts';
+import { href } from '~/parts/href.ts';
 import { choiceWords } from '~/words/en/choices.ts';
 import { identity } from '~/words/en/identity.ts';
 import { identityChoiceWords } from '~/words/en/identityChoices.ts';
@@ -28,6 +29,12 @@ export function Identity() {
       <p class="label quiet">{identity.lead}</p>
       <Notes of={names} />
       <ChoiceField of="equipment.kind" />
+      {kind === 'packaged' && (
+        <p class="hint">
+          {identity.damper.say}{' '}
+          <a href={href('/method/return-probe/#a-unit-with-an-outdoor-air-damper')}>{identity.damper.more}</a>
+        </p>
+      )}
       <p class="hint">{identity.notCovered}</p>
       <div class="field-row">
         <Notes of={models} />

@@ -10,6 +10,10 @@ export const identity = {
   indoorSerial: 'Indoor unit or coil, serial',
   furnaceModel: 'Furnace, model',
   certificate: 'Certificate or reference number of the match',
+  damper: {
+    say: 'Outdoor-air damper (economiser): let its control shut it, and see it shut. If it may not be, the mixed air is your return air: read it between damper and coil, at several points. Never pair a probe in the room with one behind the coil.',
+    more: 'Where, and how',
+  },
   notCovered:
     'Covered: ducted equipment with one indoor coil. Not covered: ductless heads, several indoor units on one outdoor unit, reheat modes, chilled water.',
 } as const;
