@@ -10,6 +10,9 @@ export interface SlideProps extends Omit<TypedNumberProps, 'children'> {
   readonly onSlide: (value: number) => void;
 }
 
+/** The id of the slider beside the field of that id. */
+export const slideId = (id: string) => `${id}-slide`;
+
 /** A value on a scale: a native slider, and a field for who would rather type it. */
 export function Slide({ value, min, max, step, onSlide, ...typed }: SlideProps) {
   const { name, text, unit, fixed } = typed;
@@ -17,6 +20,7 @@ export function Slide({ value, min, max, step, onSlide, ...typed }: SlideProps) 
     <TypedNumber {...typed}>
       {!fixed && (
         <input
+          id={slideId(typed.id)}
           class="slide"
           type="range"
           min={min}

@@ -3,8 +3,9 @@ import { type CurvePoint, DuctCurve } from '~/charts/airflow/DuctCurve.tsx';
 import { unitLabel } from '~/job/format.ts';
 import { displayUnit, fromSi } from '~/job/units.ts';
 import { ScrollRegion } from '~/parts/ScrollRegion.tsx';
-import { Slide } from '~/parts/Slide.tsx';
+import { Slide, slideId } from '~/parts/Slide.tsx';
 import { ductSystemWords as words } from '~/words/en/ductSystem.ts';
+import { useEarlySlide } from '../earlySlide.ts';
 import { system } from '../jobStore.ts';
 import { followUnits } from '../opening.ts';
 import { joined, ofKind, percent } from '../show.ts';
@@ -52,6 +53,8 @@ interface TryProps {
 function Try({ of: key, text, onText }: TryProps) {
   const { min, max, step } = ranges[key];
   const value = read(text, ranges[key]);
+  const slide = (to: number) => onText(String(to));
+  useEarlySlide(slideId(`ducts-${key}`), slide);
   return (
     <Slide
       id={`ducts-${key}`}
@@ -65,7 +68,7 @@ function Try({ of: key, text, onText }: TryProps) {
       problem={value === null ? words.problem(String(min), String(max)) : null}
       onText={onText}
       onBlur={() => {}}
-      onSlide={(to) => onText(String(to))}
+      onSlide={slide}
     />
   );
 }

@@ -2,8 +2,9 @@ import { useEffect, useState } from 'preact/hooks';
 import { format, formatNumber, unitLabel } from '~/job/format.ts';
 import { displayUnit, fromSi, toSi } from '~/job/units.ts';
 import { ScrollRegion } from '~/parts/ScrollRegion.tsx';
-import { Slide } from '~/parts/Slide.tsx';
+import { Slide, slideId } from '~/parts/Slide.tsx';
 import { factorsAt as words } from '~/words/en/factorsAt.ts';
+import { useEarlySlide } from '../earlySlide.ts';
 import { system } from '../jobStore.ts';
 import { followUnits } from '../opening.ts';
 import { capacityText } from '../show.ts';
@@ -27,6 +28,11 @@ export function FactorsAt() {
     const value = read(text, max);
     if (value !== null) setHeight(toSi(value, unit));
   };
+  const slide = (value: number) => {
+    setTyped(null);
+    setHeight(toSi(value, unit));
+  };
+  useEarlySlide(slideId('factors-height'), slide);
   const compared = compareAt(height);
   return (
     <div class="factors-at">
@@ -42,10 +48,7 @@ export function FactorsAt() {
         problem={isBad ? words.problem(formatNumber(max, 0), unitLabel(unit)) : null}
         onText={type}
         onBlur={() => !isBad && setTyped(null)}
-        onSlide={(value) => {
-          setTyped(null);
-          setHeight(toSi(value, unit));
-        }}
+        onSlide={slide}
       />
       <ScrollRegion label={words.table}>
         <table class="ledger whole-words">

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { Ledger, type LedgerLine } from '~/parts/Ledger.tsx';
+import { useEarlySlide } from '../../earlySlide.ts';
 import { followUnits } from '../../opening.ts';
 import type { Control } from './useAhead.ts';
 
@@ -42,6 +43,7 @@ export function TryIt({ id, controls, draw, said, table, lines, caption }: Props
 }
 
 function Turn({ id, name, dial, place, text, tick, onPlace }: Control & { readonly id: string }) {
+  useEarlySlide(id, onPlace);
   if (tick)
     return (
       <label class="switch">

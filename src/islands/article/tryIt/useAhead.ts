@@ -23,7 +23,7 @@ export function useAhead<Row extends readonly number[]>(figures: Ahead<Row>) {
     place: placeOf(i),
     text,
     tick,
-    onPlace: (place) => set(places.map((old, at) => (at === i ? place : old))),
+    onPlace: (place) => set((now) => now.map((old, at) => (at === i ? place : old))),
   });
   return { values: dials.map(({ stops }, i) => stops[placeOf(i)] ?? 0), row: rowAt(figures, places), control };
 }
