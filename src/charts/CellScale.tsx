@@ -6,6 +6,8 @@ export interface CellScaleProps {
   readonly heads: readonly number[];
   readonly at: number;
   readonly label: string;
+  /** Cells of two figures each, with a smaller gap between them. */
+  readonly tall?: boolean;
 }
 
 /** Middles of the cells, in percent: one cell alone, or two with a gap of a tenth between. */
@@ -22,9 +24,9 @@ export function ColumnScale({ heads, at, label }: CellScaleProps) {
   const middles = centres(heads.length, heads.length === 1 ? [50, 50] : [22.5, 77.5]);
   const x = position(heads, at, middles);
   return (
-    <svg class="drawing cell-scale-columns" width="100%" height="44" aria-hidden="true">
+    <svg class="drawing cell-scale-columns" width="100%" height="36" aria-hidden="true">
       {middles.map((m) => (
-        <line key={m} class="line-scale" x1={`${m}%`} x2={`${m}%`} y1="16" y2="44" />
+        <line key={m} class="line-scale" x1={`${m}%`} x2={`${m}%`} y1="16" y2="36" />
       ))}
       <line class="line-scale" x1={`${middles[0]}%`} x2={`${middles.at(-1)}%`} y1="28" y2="28" />
       <circle class="dot" cx={`${x}%`} cy="28" r="5" />
@@ -35,8 +37,8 @@ export function ColumnScale({ heads, at, label }: CellScaleProps) {
   );
 }
 
-export function RowScale({ heads, at, label }: CellScaleProps) {
-  const middles = centres(heads.length, heads.length === 1 ? [50, 50] : [20, 80]);
+export function RowScale({ heads, at, label, tall = false }: CellScaleProps) {
+  const middles = centres(heads.length, heads.length === 1 ? [50, 50] : tall ? [23.5, 76.5] : [20, 80]);
   const y = position(heads, at, middles);
   return (
     <svg class="drawing cell-scale-rows" width="84" height="100%" aria-hidden="true">

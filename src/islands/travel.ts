@@ -9,8 +9,8 @@ const fieldsOf = (step: string): HTMLElement[] => [
   ),
 ];
 
-/** Folded fields are passed over: nobody asked for them. */
-const reachable = (field: HTMLElement) => field.closest('details:not([open])') === null;
+/** Folded fields are passed over: nobody asked for them. A part of a step opens for them. */
+const reachable = (field: HTMLElement) => field.closest('details:not([open], .part), [hidden]') === null;
 
 export function stepOf<Step extends string>({ steps }: SheetSteps<Step>, field: Element | null): Step | null {
   const id = field?.closest('.step')?.id.replace('step-', '');
@@ -74,6 +74,10 @@ export function toAnswer(): void {
 
 export function focus<Step extends string>(sheet: SheetSteps<Step>, field: HTMLElement | undefined): void {
   if (!field) return;
+  const part = field.closest<HTMLDetailsElement>('.part');
+  if (part) part.open = true;
+  // A panel of rare questions may stand in its place.
+  field.closest('[hidden]')?.removeAttribute('hidden');
   field.focus({ preventScroll: true });
   if (field instanceof HTMLInputElement && field.type === 'text') field.select();
   keepInView(sheet, field);

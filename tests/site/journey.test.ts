@@ -98,6 +98,7 @@ async function typeCells(hand: Hand): Promise<void> {
 async function typeBlower(hand: Hand): Promise<void> {
   const rating = step(hand.page, 'rating');
   await hand.tap(rating.getByRole('button', { name: 'More, or no table' }));
+  await hand.tap(rating.locator('.part > summary', { hasText: 'The blowers' }));
   // Not where the key was: two quick taps on one spot are a double tap, which puts no cursor into an empty field.
   await rating.locator('[id="field-rating.blowerPower"]').tap({ position: { x: 8, y: 8 } });
   hand.taps++;

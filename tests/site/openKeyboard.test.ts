@@ -106,6 +106,8 @@ const unfold: Readonly<Record<string, (page: Page) => Promise<void>>> = {
     const rating = step(page, 'rating');
     await openMore(page);
     await rating.getByRole('button', { name: 'Add sensible' }).tap();
+    // What changes the figures leads back to them.
+    await openMore(page);
     await rating.getByRole('button', { name: 'Next airflow block' }).tap();
   },
   sure: (page) => step(page, 'sure').getByRole('radio', { name: 'Yes, type the difference' }).check(),

@@ -157,6 +157,10 @@ export async function openAll(page: Page): Promise<void> {
 
 /** Opens everything in the content that is folded, the working too. */
 export async function unfoldAll(page: Page): Promise<void> {
+  // Of the parts of a step one alone stands open: here all of them.
+  await page.locator('details[name]').evaluateAll((all) => {
+    for (const one of all) one.removeAttribute('name');
+  });
   const closed = page.locator('main details:not([open]) > summary:visible');
   while ((await closed.count()) > 0) await closed.first().click();
   await page.locator('.working-list').first().waitFor();
@@ -165,6 +169,12 @@ export async function unfoldAll(page: Page): Promise<void> {
 /** Puts figures into fields that can be seen, in one go each. */
 export async function fill(page: Page, figures: Readonly<Record<string, string>>): Promise<void> {
   for (const [key, text] of Object.entries(figures)) await field(page, key).first().fill(text);
+}
+
+/** Opens a part of a step, as a tap on its line does. */
+export async function openPart(page: Page, stepName: string, name: string): Promise<void> {
+  const line = step(page, stepName).locator('.part > summary', { hasText: name });
+  if (!(await line.evaluate((one) => (one.parentElement as HTMLDetailsElement).open))) await line.click();
 }
 
 export async function choose(page: Page, stepName: string, option: string): Promise<void> {

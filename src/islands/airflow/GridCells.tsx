@@ -14,6 +14,8 @@ import type { GridLine } from './gridLines.ts';
 interface Props {
   readonly table: AirflowTableKey;
   readonly caption: string;
+  /** Where the heads say enough for the eye, the caption is only heard. */
+  readonly quiet?: boolean;
   /** Above the columns; none where a line says all. */
   readonly heads: readonly string[];
   readonly lines: readonly GridLine[];
@@ -22,7 +24,7 @@ interface Props {
 }
 
 /** A grid to type into. Enter and the key of the bar go on to the next cell; a block from a spreadsheet can be put in. */
-export function GridCells({ table, caption, heads, lines, fills = lines.map(({ cells }) => cells) }: Props) {
+export function GridCells({ table, caption, quiet, heads, lines, fills = lines.map(({ cells }) => cells) }: Props) {
   const unitOf = (column: string) => shownUnit(columnQuantity[table](column));
   const cells = lines.flatMap((line) => line.cells);
   const units = [...new Set(cells.map(({ column }) => unitLabel(unitOf(column))))].filter(Boolean);
@@ -38,7 +40,7 @@ export function GridCells({ table, caption, heads, lines, fills = lines.map(({ c
     <div class="grid-cells">
       <ScrollRegion label={caption}>
         <table id={tableId}>
-          <caption>
+          <caption class={quiet ? 'spoken' : undefined}>
             {caption} {units.length > 0 && <small>({units.join(', ')})</small>}
           </caption>
           {heads.length > 0 && (

@@ -14,14 +14,18 @@ import { Check, Echo } from '~/parts/Echo.tsx';
 import { Ledger, type LedgerLine } from '~/parts/Ledger.tsx';
 import { airflowProblems, airflowRemarks } from '~/words/en/airflowRemarks.ts';
 import { causeNames, airflowResult as words } from '~/words/en/airflowResult.ts';
+import { airflowSheet } from '~/words/en/airflowSheet.ts';
 import { typing } from '../fields.ts';
 import { job, system } from '../jobStore.ts';
 import { LateFold } from '../LateFold.tsx';
 import { joined, ofCapacity, ofKind, remarkAmount } from '../show.ts';
 import { WorkingLines } from '../WorkingLines.tsx';
 import { detailsOf } from './details.ts';
-import { endTexts, fine, standardText } from './flowText.ts';
-import { answered, found, isDesk, type Method, needText, use, used, wayName } from './model.ts';
+import { endTexts, fine, flowText, standardText } from './flowText.ts';
+import { found, isDesk, type Method, needText, wayName } from './model.ts';
+
+/** More than these would fill a phone while nothing is typed yet. */
+const named = 3;
 
 /** What a method makes of its figures, how good that is and why; or what it still needs, once the fingers rest. */
 export function MethodResult({ method }: { method: Method }) {
@@ -30,42 +34,34 @@ export function MethodResult({ method }: { method: Method }) {
   if (!outcome.ok) {
     const { problem, waiting } = outcome;
     if (typing.value !== null) return null;
-    if (!problem) return <Echo>{words.waiting(needText(waiting))}</Echo>;
+    if (!problem) return <Echo>{words.waiting(needText(waiting.slice(0, named)), waiting.length - named)}</Echo>;
     return <Check>{problemText(problem)}</Check>;
   }
   const answer = outcome.value;
+  const { partial, remarks } = answer;
+  const doubts = remarks.filter(({ weight }) => weight !== 'note').length;
+  const aside = [partial && words.first, doubts > 0 && words.toCheck(doubts)].filter(Boolean).join(', ');
   return (
     <section class="airflow-result" aria-label={words.of(wayName(method))}>
-      <Echo>{words.comes(standardText(answer.dryAirFlow), ...standardEnds(answer))}</Echo>
-      {answer.partial && <Check>{words.partial}</Check>}
-      {answer.remarks.map(({ code, weight, amounts }, index) => {
-        const text = airflowRemarks[code]?.(...amounts.map((one) => joined(remarkAmount(one))));
-        if (!text) return null;
-        return weight === 'note' ? <Echo key={index}>{text}</Echo> : <Check key={index}>{text}</Check>;
-      })}
-      <div class="fold-pair">
-        <details class="fold" open={isDesk.value}>
-          <summary>{words.name}</summary>
-          <Ledger caption={words.name} lines={linesOf(answer)} />
-        </details>
+      <details class="fold" open={isDesk.value}>
+        <summary>
+          <span class="part-name">{airflowSheet.line(flowText(answer), ...endTexts(answer))}</span>{' '}
+          <span class="part-said">{aside}</span>
+        </summary>
+        <Echo>{words.comes(standardText(answer.dryAirFlow), ...standardEnds(answer))}</Echo>
+        {partial && <Check>{words.partial}</Check>}
+        {remarks.map(({ code, weight, amounts }, index) => {
+          const text = airflowRemarks[code]?.(...amounts.map((one) => joined(remarkAmount(one))));
+          if (!text) return null;
+          return weight === 'note' ? <Echo key={index}>{text}</Echo> : <Check key={index}>{text}</Check>;
+        })}
+        <Ledger caption={words.name} lines={linesOf(answer)} />
         <LateFold summary={words.why}>
           <Ledger caption={words.why} lines={causesOf(answer)} />
           <h3>{words.working}</h3>
           <Working method={method} />
         </LateFold>
-      </div>
-      {answered.value.length > 1 && (
-        <p class="tools">
-          <button
-            type="button"
-            class="plain-button"
-            aria-pressed={used.value === method ? 'true' : 'false'}
-            onClick={() => use(method)}
-          >
-            {used.value === method ? words.counts : words.use}
-          </button>
-        </p>
-      )}
+      </details>
     </section>
   );
 }

@@ -3,7 +3,7 @@ import { airflowSheet, methodWords } from '~/words/en/airflowSheet.ts';
 import { lazy } from '../lazy.tsx';
 import { SheetStep } from '../SheetStep.tsx';
 import { endTexts, flowText } from './flowText.ts';
-import { airflowWays, answerOf, type Method, used } from './model.ts';
+import { airflowWays, answered, answerOf, type Method, use, used } from './model.ts';
 
 const late = (load: () => Promise<ComponentType>): ComponentType => lazy(load);
 
@@ -19,6 +19,15 @@ const bodies: Readonly<Record<Method, ComponentType>> = {
   grille: late(() => import('./methods/Grille.tsx').then((module) => module.Grille)),
 };
 
+/** Lets this answer count, where there are several. */
+function UseKey({ method }: { method: Method }) {
+  return (
+    <button type="button" class="plain-button" onClick={() => use(method)}>
+      {airflowSheet.use}
+    </button>
+  );
+}
+
 /** One method: a line with its answer while it is closed. */
 export function MethodStep({ method }: { method: Method }) {
   const answer = answerOf(method);
@@ -31,6 +40,7 @@ export function MethodStep({ method }: { method: Method }) {
       words={{ ...methodWords[method], lead: '' }}
       summary={answer ? airflowSheet.line(flowText(answer), ...endTexts(answer)) : airflowSheet.notUsed}
       aside={counting ? airflowSheet.counts : undefined}
+      tools={answer && answered.value.length > 1 && !counting && <UseKey method={method} />}
     >
       {airflowWays.isOpen(method) && <Body />}
     </SheetStep>

@@ -2,36 +2,37 @@ import type { ComponentChildren } from 'preact';
 import { airflowPictures } from '~/charts/airflow/pictures.tsx';
 import { Caution } from '~/parts/Caution.tsx';
 import { methodWords } from '~/words/en/airflowSheet.ts';
-import { type CautionWords, whereWords } from '~/words/en/airflowWhere.ts';
+import { whereWords } from '~/words/en/airflowWhere.ts';
 import type { Method } from './model.ts';
 import { WhereFold } from './WhereFold.tsx';
 
-/** Where to measure for a method, in its fold; its cautions in the open. */
+/** Where to measure for a method, in a fold. */
 export function Where({
   of: method,
   assumed,
-  cautions = [],
+  children,
 }: {
   of: Exclude<Method, 'fanTable'>;
   assumed: ComponentChildren;
-  cautions?: readonly CautionWords[];
+  /** What is drawn below the steps. */
+  children?: ComponentChildren;
 }) {
-  const { picture, say, steps, caution } = whereWords[method];
+  const { picture, say, steps } = whereWords[method];
   const Picture = airflowPictures[method];
   return (
-    <>
-      <WhereFold
-        lead={methodWords[method].lead}
-        picture={<Picture name={picture} />}
-        say={say}
-        steps={steps}
-        assumed={assumed}
-      />
-      {(caution ? [caution, ...cautions] : cautions).map((words) => (
-        <Caution key={words.say} of={words.of}>
-          {words.say}
-        </Caution>
-      ))}
-    </>
+    <WhereFold
+      lead={methodWords[method].lead}
+      picture={<Picture name={picture} />}
+      say={say}
+      steps={steps}
+      assumed={assumed}
+      after={children}
+    />
   );
+}
+
+/** What can hurt there, in the open. */
+export function WhereCaution({ of: method }: { of: Exclude<Method, 'fanTable'> }) {
+  const { caution } = whereWords[method];
+  return caution ? <Caution of={caution.of}>{caution.say}</Caution> : null;
 }

@@ -12,10 +12,12 @@ interface Props {
   readonly assumed: ComponentChildren;
   /** What is asked before it can be drawn. */
   readonly children?: ComponentChildren;
+  /** What is drawn below the steps. */
+  readonly after?: ComponentChildren;
 }
 
 /** Where to measure, drawn, and what to do there, in a fold; beside it what is taken for granted. */
-export function WhereFold({ lead, picture, say, steps, assumed, children }: Props) {
+export function WhereFold({ lead, picture, say, steps, assumed, children, after }: Props) {
   return (
     <div class="fold-pair">
       <LateFold summary={whereFold}>
@@ -26,6 +28,7 @@ export function WhereFold({ lead, picture, say, steps, assumed, children }: Prop
           <figcaption>{say}</figcaption>
         </figure>
         <Steps steps={steps} />
+        {after}
       </LateFold>
       <Assumed>{assumed}</Assumed>
     </div>

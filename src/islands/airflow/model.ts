@@ -29,6 +29,8 @@ export const airflowWays: SheetSteps<Method> = {
   after: () => undefined,
 };
 export const { openStep, allOpen, isDesk } = airflowWays;
+/** Where the parts of a way all stand open: on a desk, and among all ways. */
+export const isRoomy = computed(() => isDesk.value || allOpen.value);
 
 type Finder = typeof import('~/job/airflow/find.ts');
 const finder = signal<Finder | null>(null);

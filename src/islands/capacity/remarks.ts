@@ -2,7 +2,7 @@
 import { computed, effect, signal } from '@preact/signals';
 import type { Problem, Remark } from '~/calc/types.ts';
 import { joined, remarkAmount } from '../show.ts';
-import { assessment } from '../store.ts';
+import { assessment, job } from '../store.ts';
 import { whenUntouched } from '../untouched.ts';
 
 type Sentences = typeof import('~/words/en/remarks.ts');
@@ -33,6 +33,9 @@ const wordsOf = ({ code }: Remark) =>
 
 const spoken = ({ amounts, about }: Remark) => [...amounts.map((amount) => joined(remarkAmount(amount))), about];
 
+/** Of a question that stands open beside it nothing has to be said. */
+const isAsked = ({ code }: Remark) => code === 'basisUnknown' && job.value.chosen['rating.basis'] === undefined;
+
 export interface Said {
   readonly code: string;
   readonly weight: Remark['weight'];
@@ -43,7 +46,7 @@ export interface Said {
 export function saidAbout(about: Remark['about']): readonly Said[] {
   const { remarks } = assessment.value;
   const said = remarks
-    .filter((remark) => remark.about === about && wordsOf(remark))
+    .filter((remark) => remark.about === about && wordsOf(remark) && !isAsked(remark))
     .map((remark) => ({
       code: remark.code,
       weight: remark.weight,

@@ -28,7 +28,7 @@ export const airflowChoiceWords = {
   'traverse.speed': speed,
   'traverse.shape': { ask: 'The duct is', options: { rectangular: 'Rectangular', round: 'Round' } },
   'traverse.instrument': {
-    ask: 'What reads the velocity?',
+    ask: 'Read with',
     options: {
       pitot: 'Pitot tube',
       vane: 'Vane',
@@ -62,7 +62,7 @@ export const airflowChoiceWords = {
     },
   },
   'rise.efficiencyFrom': {
-    ask: 'Where is the efficiency from?',
+    ask: 'Known from',
     options: { measured: 'Measured in the flue', annual: 'The label', guessed: 'A guess' },
   },
   'rise.probes': {

@@ -13,12 +13,14 @@ export const airflowMethods = {
     another: 'Another speed of the table',
   },
   traverse: {
-    where: 'Where the points are',
+    duct: 'The duct',
+    across: (width: string, height: string) => `${width} by ${height}`,
+    read: (done: number, all: number) => `${done} of ${all}`,
     readings: 'Readings, hole by hole',
     line: numbered('Hole'),
     point: (index: number) => String(index + 1),
     piece: (row: number, first: number, last: number) => `Hole ${row + 1}: ${first} to ${last}`,
-    again: 'Read again at the end',
+    again: 'Read again',
     againSay: (point: number) =>
       `Read point ${point} of each hole once more. Where it comes out more than a tenth different, the traverse is repeated.`,
     readAgain: (point: number) => `Point ${point}`,
@@ -27,14 +29,19 @@ export const airflowMethods = {
   hood: { returns: 'What the hood shows', grille: numbered('Grille') },
   grille: {
     readings: (index: number) => `Velocities over grille ${index + 1}, as they lie on its face`,
+    face: 'Its face',
+    read: (count: number) => `${count} read`,
     third: (first: number) => (first === 1 ? 'Top' : first === 4 ? 'Middle' : 'Bottom'),
-    width: 'Width',
-    height: 'Height',
+    width: (unit: string) => `Width, ${unit}`,
+    height: (unit: string) => `Height, ${unit}`,
     areaFactor: 'Area factor',
     grille: numbered('Grille'),
     reading: (index: number) => `Velocity ${index + 1}`,
   },
   temperatureRise: {
+    heat: 'The heat',
+    rise: 'The rise',
+    between: (low: string, high: string) => `${low} to ${high}`,
     liveCaution: {
       say: 'Heater terminals are live. A licensed person reads voltage and current; everyone else a meter that is fitted.',
       of: 'electricity',

@@ -38,13 +38,11 @@ export const airflowQuantityWords = {
   'rise.heatingValue': {
     name: 'Heating value',
     inSentence: 'heating value',
-    hint: 'From the supplier.',
   },
   'rise.efficiency': {
     name: 'Efficiency',
     term: 'combustion',
     inSentence: 'combustion efficiency',
-    hint: 'Measured in the flue; not the yearly one.',
   },
   'rise.entering': { name: 'Return air', inSentence: 'return temperature' },
   'rise.leaving': { name: 'Supply air', inSentence: 'supply temperature' },

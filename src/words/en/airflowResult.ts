@@ -1,6 +1,8 @@
 /** What is said of an airflow that was found. */
 export const airflowResult = {
   name: 'What it comes to',
+  first: 'a first answer',
+  toCheck: (count: number) => `${count} to check`,
   of: (way: string) => `What it comes to by ${way}`,
   comes: (flow: string, low: string, high: string) =>
     `${flow} of standard air; nineteen times in twenty between ${low} and ${high}.`,
@@ -9,13 +11,11 @@ export const airflowResult = {
   perTon: 'For the nameplate size',
   uncertainty: 'Standard uncertainty',
   why: 'Why so unsure?',
-  use: 'Let this one count',
-  counts: 'This one counts',
   working: 'Working',
   range: 'Nineteen times in twenty',
   between: (low: string, high: string) => `${low} to ${high}`,
   partial: 'Not every reading is there. This is a first answer, and its range is wider for it.',
-  waiting: (names: string) => `Still needed: ${names}.`,
+  waiting: (names: string, others: number) => `Still needed: ${names}${others > 0 ? ` and ${others} more` : ''}.`,
 } as const;
 
 /** What a method has worked out on its way to the airflow. */

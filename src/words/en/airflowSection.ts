@@ -16,6 +16,7 @@ export const sectionWords = {
 
 /** Words at the picture of the profile. */
 export const profileWords = {
+  fold: 'How the air runs',
   name: (shares: readonly string[]) =>
     `Velocity at each depth over the mean of the section, from the hole inward: ${shares.join(', ')}.`,
   none: 'not read',

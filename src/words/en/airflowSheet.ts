@@ -4,6 +4,7 @@ export const airflowSheet = {
   ask: 'How did you get it?',
   notUsed: 'not used',
   counts: 'this one counts',
+  use: 'Let this one count',
   line: (flow: string, low: string, high: string) => `${flow} (${low} to ${high})`,
   nothing: 'Begin with one way that this job allows.',
   nothingLead: 'A second way is the best check of the first. Each of them says how good it is.',

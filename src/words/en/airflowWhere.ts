@@ -73,7 +73,7 @@ export const whereWords: Readonly<Record<Exclude<AirflowMethod, 'fanTable'>, Whe
       'Heat on, compressor off. Hold the blower on its cooling speed, if the control lets you.',
       'Return probe before the unit; supply probe past the first turn, shielded, at several points.',
       'Wait five minutes at least, ten are better, until both stand still.',
-      'Read the power of the heater, or clock the gas at the meter with every other burner off.',
+      'Read the power of the heater, or clock the gas at the meter with every other burner off; its supplier tells the heating value.',
     ],
   },
   pressureMatch: {

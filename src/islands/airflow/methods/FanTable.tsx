@@ -30,6 +30,7 @@ export function FanTable() {
           <>
             <ChoiceField of="fanTable.motor" />
             <ChoiceField of="fanTable.speed" />
+            {speeds > 1 && <Speed speeds={speeds} />}
             {speeds < fanColumns.length && (
               <p class="tools">
                 <button type="button" class="plain-button" onClick={() => ask(speeds + 1)}>
@@ -51,7 +52,6 @@ export function FanTable() {
         lines={plainLines(openRows('fanTable', most, 2), columns, words.fanTable.row)}
         fills={allPlaces(most, airflowTables.fanTable)}
       />
-      {speeds > 1 && <Speed speeds={speeds} />}
       <MethodResult method="fanTable" />
     </>
   );

@@ -31,8 +31,10 @@ export function Hood() {
         lines={plainLines(openRows('hood.returns', most), columns, words.hood.grille)}
         fills={allPlaces(most, ['flow'])}
       />
-      <ChoiceSelect of="hood.kind" />
-      <ChoiceField of="hood.covers" />
+      <div class="field-row">
+        <ChoiceSelect of="hood.kind" />
+        <ChoiceSelect of="hood.covers" />
+      </div>
       <MethodResult method="hood" />
     </>
   );

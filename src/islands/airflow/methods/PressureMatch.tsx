@@ -1,7 +1,7 @@
 import { ChoiceField } from '../../ChoiceField.tsx';
 import { QuantityField } from '../../QuantityField.tsx';
 import { MethodResult } from '../MethodResult.tsx';
-import { Where } from '../Where.tsx';
+import { Where, WhereCaution } from '../Where.tsx';
 
 /** A calibrated fan that makes the same pressure in the supply. */
 export function PressureMatch() {
@@ -16,6 +16,7 @@ export function PressureMatch() {
           </>
         }
       />
+      <WhereCaution of="pressureMatch" />
       <div class="field-row">
         <QuantityField of="match.normal" />
         <QuantityField of="match.reached" />

@@ -11,6 +11,9 @@ import { edit, job, system } from '../../store.ts';
 import { cellName, cellProblem } from '../cellProblem.ts';
 import { more } from './more.ts';
 
+/** Whether each cell takes a sensible figure below its total. */
+export const hasBoth = () => job.value.chosen['rating.withSensible'] === 'yes';
+
 /** One side of the grid: its heads, and where the reading lies between them. */
 interface Side {
   readonly name: string;
@@ -24,6 +27,7 @@ export function Cells({ grid, block }: { grid: Grid; block: number }) {
   const wetBulbs: Side = { name: ratingStep.wetBulb, heads: grid.wetBulbs, at: grid.at.enteringWetBulb };
   // Printed one way in one data sheet and the other way in the next; what is typed keeps its place.
   const turned = job.value.chosen['rating.turned'] === 'yes';
+  const both = hasBoth();
   const [across, down] = turned ? [wetBulbs, outdoors] : [outdoors, wetBulbs];
   const cellsAt = (row: number, column: number) => {
     const [outdoor, wetBulb] = turned ? [row, column] : [column, row];
@@ -31,7 +35,12 @@ export function Cells({ grid, block }: { grid: Grid; block: number }) {
   };
   return (
     <>
-      <div class="cell-grid" data-columns={across.heads.length} data-rows={down.heads.length}>
+      <div
+        class="cell-grid"
+        data-columns={across.heads.length}
+        data-rows={down.heads.length}
+        data-both={both ? '' : undefined}
+      >
         <span class="cell-corner">
           <span>{across.name}</span>
           <span>{down.name}</span>
@@ -42,7 +51,7 @@ export function Cells({ grid, block }: { grid: Grid; block: number }) {
         </div>
         <div class="cell-rows">
           <HeadKeys side={down} />
-          <RowScale {...scaleOf(down)} />
+          <RowScale {...scaleOf(down)} tall={both} />
         </div>
         <div class="cell-fields">
           {down.heads.flatMap(({ si }, row) =>
@@ -103,12 +112,11 @@ function CellField({ cell, grid }: { cell: Cell; grid: Grid }) {
     touch(id);
     if (!edit(...setCell(job.value, cell, text)) && field) field.value = cell.text;
   };
-  const both = job.value.chosen['rating.withSensible'] === 'yes';
   return (
     <Field
       id={id}
       name={name}
-      seen={both ? figureWords.seen[cell.quantity] : ''}
+      seen={hasBoth() ? figureWords.seen[cell.quantity] : ''}
       value={cell.text}
       unit=""
       unitSpoken=""

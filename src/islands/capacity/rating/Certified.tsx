@@ -25,7 +25,7 @@ export function Certified() {
 }
 
 function Estimated() {
-  if (typing.value !== null) return <Echo>{'\u00a0'}</Echo>;
+  if (typing.value !== null) return <Echo>{''}</Echo>;
   const { expected } = assessment.value;
   if (!expected.ok) return null;
   const band = estimateBand.value;

@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import { chosen } from '~/job/choices.ts';
 import type { Cell, Grid } from '~/job/ratingGrid.ts';
 import { ratingSeries } from '~/job/ratingSeries.ts';
@@ -13,9 +13,9 @@ import { QuantityField } from '../../QuantityField.tsx';
 import { capacityText } from '../../show.ts';
 import { assessment, job } from '../../store.ts';
 import { readyGrid } from '../cells.ts';
-import { Cells } from './Cells.tsx';
+import { Cells, hasBoth } from './Cells.tsx';
 import { isEqual } from './isEqual.ts';
-import { more } from './more.ts';
+import { drawn, more } from './more.ts';
 import { photo } from './photo.ts';
 import { SeriesField } from './SeriesField.tsx';
 
@@ -29,11 +29,14 @@ export function Figures() {
   const unsaid = useMemo(() => answers['rating.series'] === undefined, [id]);
   // Who typed the figures before knows what to copy.
   const typedBefore = useMemo(() => (tables.rating?.rows.length ?? 0) > 0, [id]);
+  useEffect(() => {
+    drawn.value = true;
+  }, []);
   if (here === null) return null;
   return (
     <>
-      {!typedBefore && <p class="step-say">{copySentence(here)}</p>}
-      {unsaid && more.value === null && <Rows />}
+      {!typedBefore && !hasBoth() && <p class="step-say">{copySentence(here)}</p>}
+      {unsaid && !hasBoth() && more.value === null && <Rows />}
       {photo.value && <Photo />}
       {here.airflows.map((_, block) => (
         <Block key={block} grid={here} block={block} />
@@ -79,7 +82,7 @@ function Block({ grid: here, block }: { grid: Grid; block: number }) {
 function Understood({ grid: here }: { grid: Grid }) {
   // Where the question stands below, its answer is not said twice.
   const settled = useMemo(() => job.value.chosen['rating.basis'] !== undefined, [job.value.id]);
-  if (typing.value?.startsWith('cell')) return <Echo>{'\u00a0'}</Echo>;
+  if (typing.value?.startsWith('cell')) return <Echo>{''}</Echo>;
   const { expected } = assessment.value;
   const last = here.cells.findLast(({ read }) => read.state === 'read' && !read.plain);
   const said = [

@@ -1,15 +1,20 @@
-import { useEffect, useLayoutEffect } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useMemo } from 'preact/hooks';
 import { usesSheet } from '~/job/usesSheet.ts';
+import { figureWords } from '~/words/en/figures.ts';
 import { quantityWords } from '~/words/en/quantities.ts';
 import { ChoiceField } from '../../ChoiceField.tsx';
+import { lazy } from '../../lazy.tsx';
+import { Part } from '../../Part.tsx';
 import { QuantityField } from '../../QuantityField.tsx';
 import { job } from '../../store.ts';
 import { grid, isGeneric, readyGrid } from '../cells.ts';
 import { isEqual } from './isEqual.ts';
-import { more } from './more.ts';
+import { isRoomy, more } from './more.ts';
 import { PrintedRating } from './PrintedRating.tsx';
 import { PanelTools } from './RatingTools.tsx';
 import { SeriesField } from './SeriesField.tsx';
+
+const WholeTable = lazy(() => import('../../ratingTable/WholeTable.tsx').then((module) => module.WholeTable));
 
 /** What is rarely needed: other rows, columns and units than the usual ones, the blower's heat, the maker's factors. */
 export function MorePanel() {
@@ -29,26 +34,44 @@ export function MorePanel() {
   return (
     <>
       <PrintedRating />
-      {wanted !== null && <Panel />}
+      {wanted !== null && <Panel lacking={lacking} />}
     </>
   );
 }
 
-function Panel() {
+/** Where it stands in place of the figures, one of its parts is open at a time. */
+function Panel({ lacking }: { lacking: boolean }) {
+  // What was answered before is asked again here alone.
+  const settled = useMemo(() => job.value.chosen['rating.basis'] !== undefined, [job.value.id]);
+  const generic = isGeneric.value;
+  const hasHeads = !generic && !usesSheet(job.value);
+  const atHeads = hasHeads && (lacking || more.value !== 'any');
+  const part = { group: 'rating-more', roomy: isRoomy.value };
   return (
     <div class="heads">
-      <PanelTools />
-      {!isGeneric.value && !usesSheet(job.value) && <Heads />}
-      <div class="field-row">
-        <QuantityField of="rating.blowerPower" />
-        <QuantityField of="blower.power" />
-      </div>
-      {!isGeneric.value && (
-        <div class="field-row">
-          <QuantityField of="rating.indoorMatch" />
-          <QuantityField of="rating.lineLength" />
-        </div>
+      <Part {...part} name={figureWords.shape} first={!atHeads}>
+        <PanelTools />
+        {hasHeads && job.value.chosen['rating.withSensible'] === 'yes' && <QuantityField of="rating.enteringDryBulb" />}
+        {!generic && !isRoomy.value && <WholeTable />}
+      </Part>
+      {hasHeads && (
+        <Part {...part} name={figureWords.heads} first={atHeads}>
+          <Heads />
+        </Part>
       )}
+      <Part {...part} name={generic ? figureWords.blower : figureWords.blowerAndFactors} first={false}>
+        {!generic && settled && <ChoiceField of="rating.basis" open />}
+        <div class="field-row">
+          <QuantityField of="rating.blowerPower" />
+          <QuantityField of="blower.power" />
+        </div>
+        {!generic && (
+          <div class="field-row">
+            <QuantityField of="rating.indoorMatch" />
+            <QuantityField of="rating.lineLength" />
+          </div>
+        )}
+      </Part>
     </div>
   );
 }
@@ -77,7 +100,6 @@ function Heads() {
         </div>
       ))}
       <ChoiceField of="rating.unit" {...(readyGrid.value && { assumed: unitChoice(readyGrid.value.unit) })} />
-      {job.value.chosen['rating.withSensible'] === 'yes' && <QuantityField of="rating.enteringDryBulb" />}
     </>
   );
 }

@@ -5,14 +5,22 @@ import { href } from '~/parts/href.ts';
 import { figureWords } from '~/words/en/figures.ts';
 import { edit, interpreted, job } from '../../store.ts';
 import { isGeneric, readyGrid } from '../cells.ts';
-import { more } from './more.ts';
+import { isRoomy, more } from './more.ts';
 import { hold, photo } from './photo.ts';
+
+/** Whether the panel stands in place of the figures. */
+const isAside = () => more.value !== null && !isRoomy.value;
+
+/** What changes the figures leads back to them. */
+function showFigures(): void {
+  if (isAside()) more.value = null;
+}
 
 /** The keys at the foot of step 5: one row on a phone. What is needed now and then stands in the panel. */
 export function RatingTools() {
   return (
     <>
-      {!isGeneric.value && !usesSheet(job.value) && readyGrid.value && <PhotoKey />}
+      {!isGeneric.value && !usesSheet(job.value) && readyGrid.value && !isAside() && <PhotoKey />}
       <button
         type="button"
         class="plain-button"
@@ -21,13 +29,13 @@ export function RatingTools() {
           more.value = more.value === null ? 'any' : null;
         }}
       >
-        {more.value === null ? figureWords.more : figureWords.less}
+        {more.value === null ? figureWords.more : isAside() ? figureWords.back : figureWords.less}
       </button>
     </>
   );
 }
 
-/** The keys at the head of the panel: another shape of the table, what stands for it, what comes off it. */
+/** The keys of the panel: another shape of the table, what stands for it, what comes off it. */
 export function PanelTools() {
   const generic = isGeneric.value;
   return (
@@ -36,7 +44,10 @@ export function PanelTools() {
       <button
         type="button"
         class="plain-button"
-        onClick={() => edit({ slot: 'chosen', key: 'rating.from', to: generic ? 'cells' : 'generic' })}
+        onClick={() => {
+          edit({ slot: 'chosen', key: 'rating.from', to: generic ? 'cells' : 'generic' });
+          showFigures();
+        }}
       >
         {generic ? figureWords.haveTable : figureWords.certifiedOnly}
       </button>
@@ -73,7 +84,14 @@ function Switch({
 }) {
   const isOn = job.value.chosen[key] === on;
   return (
-    <button type="button" class="plain-button" onClick={() => edit({ slot: 'chosen', key, to: isOn ? off : on })}>
+    <button
+      type="button"
+      class="plain-button"
+      onClick={() => {
+        edit({ slot: 'chosen', key, to: isOn ? off : on });
+        showFigures();
+      }}
+    >
       {names[isOn ? 1 : 0]}
     </button>
   );

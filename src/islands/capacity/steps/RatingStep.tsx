@@ -5,11 +5,11 @@ import { ratingStep } from '~/words/en/steps.ts';
 import { ChoiceField } from '../../ChoiceField.tsx';
 import { lazy } from '../../lazy.tsx';
 import { QuantityField } from '../../QuantityField.tsx';
-import { assessment, edit, expectedHalf, interpreted, job } from '../../store.ts';
+import { assessment, edit, expectedHalf, interpreted, job, loaded } from '../../store.ts';
 import { grid, isGeneric } from '../cells.ts';
 import { capacitySteps, needText } from '../model.ts';
 import { Remarks } from '../Remarks.tsx';
-import { more } from '../rating/more.ts';
+import { drawn, isRoomy, more } from '../rating/more.ts';
 import { StepFrame } from '../StepFrame.tsx';
 
 const fetchLate = () => import('../rating/late.ts');
@@ -28,7 +28,8 @@ export function RatingStep() {
   // A whole table is asked for once somebody comes near it: nobody else waits for what reads it.
   const { entered, notes } = job.value;
   const isNamed = Boolean(notes['outdoor.model'] || notes['indoor.model']);
-  const isOpen = capacitySteps.allOpen.value || capacitySteps.openStep.value === 'rating';
+  // A step that the page opened by itself has its job still to come.
+  const isOpen = loaded.value && (capacitySteps.allOpen.value || capacitySteps.openStep.value === 'rating');
   const isNear = half || sheet || isNamed || isOpen || entered.nominalCapacity !== undefined;
   // Fetched with the expected half, so that the cells are there before anybody comes to them.
   useEffect(() => {
@@ -36,17 +37,23 @@ export function RatingStep() {
   }, [half]);
   // What was answered before stands in the line of the step; it is asked again behind “More, or no table”.
   const settled = useMemo(() => job.value.chosen['rating.basis'] !== undefined, [job.value.id]);
+  const aside = more.value !== null && !isRoomy.value;
+  // Of a kept job the figures are still to come: nothing below the first fields is seen to move.
+  const hasCells = !generic && !sheet && job.value.tables.rating !== undefined;
+  const awaits = !loaded.value || (hasCells && !drawn.value && grid.value?.state !== 'waiting');
   return (
     <StepFrame step="rating" tools={half && <RatingTools />} panel={half && <MorePanel />}>
-      <div class="field-row">
-        <QuantityField of="nominalCapacity" />
-        {!airflowStated && <QuantityField of={generic ? 'rating.certified' : 'rating.airflow'} />}
+      <div class="step-face" hidden={aside} data-awaits={awaits ? '' : undefined}>
+        <div class="field-row">
+          <QuantityField of="nominalCapacity" />
+          {!airflowStated && <QuantityField of={generic ? 'rating.certified' : 'rating.airflow'} />}
+        </div>
+        {!generic && isNear && !aside && <WholeTable />}
+        {generic ? <Certified /> : sheet ? null : grid.value?.state === 'ready' ? <Figures /> : <Waiting />}
+        {!generic && !settled && <ChoiceField of="rating.basis" open />}
+        <Remarks about="rating" />
+        <Beyond />
       </div>
-      {!generic && isNear && <WholeTable />}
-      {generic ? <Certified /> : sheet ? null : grid.value?.state === 'ready' ? <Figures /> : <Waiting />}
-      {!generic && (!settled || more.value !== null) && <ChoiceField of="rating.basis" open />}
-      <Remarks about="rating" />
-      <Beyond />
     </StepFrame>
   );
 }

@@ -3,7 +3,7 @@ import { ChoiceField } from '../../ChoiceField.tsx';
 import { LateFold } from '../../LateFold.tsx';
 import { lazy } from '../../lazy.tsx';
 import { QuantityField } from '../../QuantityField.tsx';
-import { expectedHalf } from '../../store.ts';
+import { expectedHalf, loaded } from '../../store.ts';
 import { capacitySteps } from '../model.ts';
 import { Remarks } from '../Remarks.tsx';
 import { StepFrame } from '../StepFrame.tsx';
@@ -17,13 +17,15 @@ export function SureStep() {
   const isNear = capacitySteps.isOpen('sure') || expectedHalf.value !== null;
   return (
     <StepFrame step="sure" tools={isNear && <SureTools />}>
-      <ChoiceField of="sideBySide" />
-      {isNear && <SureBody />}
-      <QuantityField of="line" />
-      <LateFold summary={sureStep.limits}>
-        <Limits />
-      </LateFold>
-      <Remarks about="test" />
+      <div class="step-face" data-awaits={loaded.value ? undefined : ''}>
+        <ChoiceField of="sideBySide" />
+        {isNear && <SureBody />}
+        <QuantityField of="line" />
+        <LateFold summary={sureStep.limits}>
+          <Limits />
+        </LateFold>
+        <Remarks about="test" />
+      </div>
     </StepFrame>
   );
 }
