@@ -66,13 +66,13 @@ function makersFactor(lines: readonly AirflowMultiplier[], dryAirFlow: number): 
  * one that it states; `null` where it states none.
  */
 export function flowCovered(table: RatingTable): readonly [number, number] | null {
-  const lines = table.multipliers.airflow.map(({ dryAirFlow }) => dryAirFlow);
-  const flows = lines.length > 0 ? lines : table.axes.dryAirFlow;
-  const [first, ...others] = flows;
-  if (first === undefined) return null;
-  return flows === lines || others.length > 0
-    ? [first, others.at(-1) ?? first]
-    : [flowRange[0] * first, flowRange[1] * first];
+  const { airflow } = table.multipliers;
+  const flows = table.axes.dryAirFlow;
+  const first = airflow[0]?.dryAirFlow ?? flows[0];
+  const last = airflow.at(-1)?.dryAirFlow ?? flows.at(-1);
+  if (first === undefined || last === undefined) return null;
+  const stated = airflow.length === 0 && flows.length === 1;
+  return stated ? [flowRange[0] * first, flowRange[1] * first] : [first, last];
 }
 
 /**
