@@ -34,7 +34,7 @@ const ninePoints = Array.from({ length: 9 }, (_, i) => ((i - 4) / 8) * usual.sup
 const alike = { dryBulb: 0, humidity: 0, scatter: null } as const;
 const probeCauses = /^(entering|leaving|shared)\.|^(sideBySide|drift)$/;
 
-const without = (sources: readonly Source[], names: RegExp) => sources.filter(({ name }) => !names.test(name));
+const without = (sources: readonly Source[], cause: string) => sources.filter(({ name }) => name !== cause);
 const has = (sources: readonly Source[], name: string) => sources.some((source) => source.name === name);
 const limitOf = (sources: readonly Source[], name: string) =>
   (sources.find((source) => source.name === name)?.u ?? 0) * Math.sqrt(3);
@@ -43,7 +43,7 @@ const limitOf = (sources: readonly Source[], name: string) =>
 function checked(test: Test, sources: readonly Source[]): readonly Source[] {
   const shared = test.sideBySide?.shared ?? null;
   const sideBySide: SideBySide = { returnAir: alike, supplyAir: alike, reference: 'neither', drift: null, shared };
-  return [...without(sources, probeCauses), ...probeSources({ ...test, sideBySide })];
+  return [...sources.filter(({ name }) => !probeCauses.test(name)), ...probeSources({ ...test, sideBySide })];
 }
 
 /** Every cause of the airflow's figure; which air it is a volume of is another question. */
@@ -56,7 +56,7 @@ function airflowLimit(sources: readonly Source[]): number {
 }
 
 function airflowWithin(limit: number, sources: readonly Source[]): readonly Source[] {
-  return [...without(sources, airflowCauses), limited('airflow', limit, { airflow: 1 })];
+  return [...sources.filter(({ name }) => !airflowCauses.test(name)), limited('airflow', limit, { airflow: 1 })];
 }
 
 const possible: readonly Possible[] = [
@@ -82,13 +82,13 @@ const possible: readonly Possible[] = [
     instead: (_, sources) => {
       const nine = mixingSource(ninePoints);
       const now = sources.find(({ name }) => name === 'supplyMixing');
-      return now && now.u > nine.u ? [...without(sources, /^supplyMixing$/), nine] : null;
+      return now && now.u > nine.u ? [...without(sources, 'supplyMixing'), nine] : null;
     },
   },
   {
     change: 'airflowKind',
     takes: minutes(5),
-    instead: (_, sources) => (has(sources, 'airflow.kind') ? without(sources, /^airflow\.kind$/) : null),
+    instead: (_, sources) => (has(sources, 'airflow.kind') ? without(sources, 'airflow.kind') : null),
   },
   {
     change: 'airflowMethod',
@@ -108,7 +108,7 @@ const possible: readonly Possible[] = [
   {
     change: 'ratingBasis',
     takes: minutes(5),
-    instead: (_, sources) => (has(sources, 'rating.basis') ? without(sources, /^rating\.basis$/) : null),
+    instead: (_, sources) => (has(sources, 'rating.basis') ? without(sources, 'rating.basis') : null),
   },
   {
     change: 'blowerPower',
@@ -116,13 +116,13 @@ const possible: readonly Possible[] = [
     instead: (_, sources) => {
       if (!has(sources, 'blower.assumed')) return null;
       const limit = (limitOf(sources, 'blower.assumed') * usual.blowerMeasured) / usual.blowerAssumed;
-      return [...without(sources, /^blower\.assumed$/), limited('blower', limit, { 'blower.power': 1 })];
+      return [...without(sources, 'blower.assumed'), limited('blower', limit, { 'blower.power': 1 })];
     },
   },
   {
     change: 'makersTable',
     takes: minutes(20),
-    instead: (_, sources) => (has(sources, 'rating.temperatures') ? without(sources, /^rating\.temperatures$/) : null),
+    instead: (_, sources) => (has(sources, 'rating.temperatures') ? without(sources, 'rating.temperatures') : null),
   },
   {
     // The air over a salt comes to rest overnight.
@@ -133,7 +133,7 @@ const possible: readonly Possible[] = [
       const isHeld = given(test.sideBySide?.shared?.humidity);
       if (isHeld || measureOf(test.entering) !== 'relativeHumidity' || known <= standardHumidity * 1.001) return null;
       const moves = { 'entering.humidity': 1, 'leaving.humidity': 1 };
-      return [...without(sources, /^shared\.humidity$/), limited('shared.humidity', standardHumidity, moves)];
+      return [...without(sources, 'shared.humidity'), limited('shared.humidity', standardHumidity, moves)];
     },
   },
 ];
