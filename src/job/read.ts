@@ -16,6 +16,8 @@ export interface Good {
   readonly plain: boolean;
   /** False outside the usual range of the quantity. */
   readonly usual: boolean;
+  /** Of a sensible figure that was typed as a share of its total. */
+  readonly isShare?: true;
 }
 
 /** `min` and `max` are what is possible, SI. */
@@ -33,7 +35,7 @@ export interface ReadContext {
   readonly total?: number | null;
 }
 
-type Candidate = Pick<Good, 'si' | 'number' | 'unit' | 'plain'>;
+type Candidate = Pick<Good, 'si' | 'number' | 'unit' | 'plain' | 'isShare'>;
 type Range = readonly [number, number];
 
 /** Reads a text typed for a quantity, a bare number being in `unit`. */
@@ -120,7 +122,7 @@ function mayBeShare(numerals: readonly Numeral[], rest: string, unit: UnitKey, t
 
 function share({ number }: Numeral, rest: string, unit: UnitKey, total: number): Candidate {
   const si = total * (rest === '%' ? number / 100 : number);
-  return { si, number: fromSi(si, unit), unit, plain: false };
+  return { si, number: fromSi(si, unit), unit, plain: false, isShare: true };
 }
 
 type Named = { readonly unit: UnitKey; readonly code?: undefined } | { readonly code: BadCode };

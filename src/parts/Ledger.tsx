@@ -13,19 +13,21 @@ export interface LedgerLine {
 export function Ledger({ caption, lines }: { caption: string; lines: readonly LedgerLine[] }) {
   const sourced = lines.some((line) => line.source !== undefined);
   return (
-    <table class="ledger">
-      <caption class="spoken">{caption}</caption>
-      <tbody>
-        {lines.map((line, index) => (
-          // The order of a ledger is its meaning: a line has no other name.
-          <tr key={index} class={line.sum ? 'sum' : undefined}>
-            <th scope="row">{line.name}</th>
-            <td class="number">{line.number}</td>
-            <td class="unit">{line.unit}</td>
-            {sourced && <td class="ledger-source">{line.source}</td>}
-          </tr>
-        ))}
-      </tbody>
-    </table>
+    <div class="ledger-box">
+      <table class="ledger">
+        <caption class="spoken">{caption}</caption>
+        <tbody>
+          {lines.map((line, index) => (
+            // The order of a ledger is its meaning: a line has no other name.
+            <tr key={index} class={line.sum ? 'sum' : undefined}>
+              <th scope="row">{line.name}</th>
+              <td class="number">{line.number}</td>
+              <td class="unit">{line.unit}</td>
+              {sourced && <td class="ledger-source">{line.source}</td>}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
   );
 }

@@ -182,6 +182,11 @@ describe('a sensible figure beside a total', () => {
     expect(reading).toMatchObject({ state: 'read', si: expect.closeTo(expected, 6) });
   });
 
+  it('is told from a capacity, so that the page can say which it was taken for', () => {
+    const isShare = (text: string) => Reflect.get(read(text, 'rating.sensible', 'btuh', { total: 9500 }), 'isShare');
+    expect(['0.76', '76 %', '24.6', '24600'].map(isShare)).toEqual([true, true, undefined, undefined]);
+  });
+
   it('says that it waits for the total when it is a share of one', () => {
     expect(read('0.76', 'rating.sensible', 'btuh')).toMatchObject({ state: 'bad', code: 'needsTotal' });
     expect(read('76 %', 'rating.sensible', 'btuh', { total: null })).toMatchObject({ code: 'needsTotal' });

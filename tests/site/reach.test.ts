@@ -117,6 +117,25 @@ test('every page can be hit with a thumb, fits a phone with type twice as large,
   expect(found).toEqual([]);
 }, 180_000);
 
+test('with type twice as large the figures of every demo fit a phone, and no name in a ledger is torn apart', async () => {
+  const page = await open('worksheets/capacity/?demo');
+  const found: string[] = [];
+  for (const name of ['capacity', 'airflow', 'expected', 'line-set']) {
+    await go(page, `worksheets/${name}/?demo`);
+    await page.locator('.ledger-box:visible').first().waitFor();
+    await typeSize(page, '200%');
+    await expect.poll(() => atRest(page), { message: name }).toEqual([]);
+    const torn = await page.locator('.ledger-box th:visible').evaluateAll((names) =>
+      names.flatMap((one) => {
+        const room = one.closest('.ledger-box')!.clientWidth;
+        return one.clientWidth < 0.6 * room ? [one.textContent] : [];
+      }),
+    );
+    found.push(...torn.map((text) => `${name}: ${text}`));
+  }
+  expect(found).toEqual([]);
+});
+
 test.each([
   ['on a phone', phone, '100%'],
   ['at 320 px, with type twice as large', narrow, '200%'],

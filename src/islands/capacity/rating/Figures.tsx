@@ -94,8 +94,7 @@ function Understood({ grid: here }: { grid: Grid }) {
   return said.length === 0 ? null : <Echo>{said.join(' ')}</Echo>;
 }
 
-function readSentence({ text, quantity, read }: Cell): string {
+function readSentence({ text, read }: Cell): string {
   if (read.state !== 'read') return '';
-  const share = quantity === 'sensible' && read.unit === 'fraction';
-  return (share ? figureWords.shareOf : figureWords.readAs)(text.trim(), capacityText(read.si));
+  return (read.isShare ? figureWords.shareOf : figureWords.readAs)(text.trim(), capacityText(read.si));
 }
