@@ -1,8 +1,8 @@
 /** A picture of an article that is moved by its sliders, and leaves nothing behind. */
-import { expect, test } from 'vitest';
+import { expect, inject, test } from 'vitest';
 import { phone, plain, stored, useSite } from './support.ts';
 
-const { open } = useSite();
+const { blank, open } = useSite();
 
 test('keys on a slider move the picture, its sentence and its table; a box to tick decides the verdict', async () => {
   const page = await open('method/how-sure/', phone);
@@ -21,6 +21,31 @@ test('keys on a slider move the picture, its sentence and its table; a box to ti
   await expect.poll(said).toMatch(/short of the line/);
   expect(await picture.locator('.ledger td.number').allInnerTexts()).toEqual(['74', '81', '88']);
   expect(await stored(page)).toEqual({});
+});
+
+test('what was moved and ticked before the scripts of the page have come stays where it is', async () => {
+  const { page } = await blank(phone);
+  let release = () => {};
+  const held = new Promise<void>((resolve) => {
+    release = resolve;
+  });
+  await page.route('**/_astro/*.js', async (route) => {
+    await held;
+    await route.continue();
+  });
+  await page.goto(`${inject('url')}method/how-sure/`, { waitUntil: 'commit' });
+  const picture = page.locator('.try-it');
+  await picture.getByRole('slider', { name: 'The airflow is good to' }).focus();
+  await page.keyboard.press('End');
+  await picture.getByRole('checkbox').check();
+  release();
+  // Ticked alone it is 74 to 88, moved alone 65 to 97.
+  const said = async () => plain(await picture.getByRole('status').innerText());
+  await expect.poll(said).toMatch(/^Between 69 % and 94 %/);
+  expect(await picture.getByRole('slider', { name: 'The airflow is good to' }).getAttribute('aria-valuetext')).toMatch(
+    /20/,
+  );
+  expect(await picture.getByRole('checkbox').isChecked()).toBe(true);
 });
 
 test('on a phone the contents of an article are a line that opens and leads there', async () => {

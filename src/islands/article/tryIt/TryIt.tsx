@@ -48,6 +48,7 @@ function Turn({ id, name, dial, place, text, tick, onPlace }: Control & { readon
     return (
       <label class="switch">
         <input
+          id={id}
           type="checkbox"
           autocomplete="off"
           checked={place === 1}
