@@ -281,7 +281,7 @@ test('the same in the other units has round scales of its own', async () => {
 
 test('on paper stand the drawings, the figures and the table, and nothing to press', async () => {
   const page = await openExplorer();
-  const paper = plain(await pdfText(await page.pdf({ format: 'Letter' })));
+  const paper = plain(pdfText(await page.pdf({ format: 'Letter' })));
   for (const text of [
     'What it should make',
     'Total capacity',

@@ -98,7 +98,7 @@ test('shown large a question stands alone, and Escape brings the lesson back', a
 
 test('on paper answers that are folded stay folded; opened they are printed', async () => {
   const page = await openLesson('less-air', desk);
-  const paper = async () => plain(await pdfText(await page.pdf({ format: 'Letter' })));
+  const paper = async () => plain(pdfText(await page.pdf({ format: 'Letter' })));
   const folded = await paper();
   expect(folded).toContain('How much less does the system make up there?');
   expect(folded).toContain('Your guess:');
