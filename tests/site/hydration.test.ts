@@ -36,7 +36,7 @@ test.each([
       inject('dist'),
       scriptsOf(textOf(inject('dist'), `${path}index.html`)).map((url) => url.slice(1)),
     );
-    const store = loaded.filter((one) => /\/device\.[\w-]+\.js$/.test(one));
+    const store = loaded.filter((one) => /\/kept\.[\w-]+\.js$/.test(one));
     expect(store).toHaveLength(stores);
     // What the store of the device brings with it is its own.
     const brought = closure(inject('dist'), store, weighed);
