@@ -40,7 +40,7 @@ export function flowOf(
   }));
   if (test.airflow.kind !== 'actual') readings.unshift({ name: 'standard', at: 'standard' });
   return attempt(
-    () => middleOf(there(figure), readings, t),
+    () => middleOf(volumeFlow as number, readings, t),
     (quantity) => `airflow.${quantity}`,
   );
 }

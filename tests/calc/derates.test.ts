@@ -1,36 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import {
-  type DerateCause,
   expectedCapacity,
   genericRating,
   type Multipliers,
-  noMultipliers,
-  type RatingRow,
   type RatingTable,
   ratingTable,
   tableRange,
 } from '../../src/calc/index.ts';
 import { codeOf } from './codeOf.ts';
-
-const flow = 0.68;
-const row: RatingRow = {
-  outdoorDryBulb: 35,
-  enteringWetBulb: 19.4,
-  enteringDryBulb: 26.7,
-  dryAirFlow: flow,
-  total: 10000,
-  sensible: 7200,
-};
-const at = { outdoorDryBulb: 35, enteringWetBulb: 19.4, enteringDryBulb: 26.7, dryAirFlow: flow };
-const tableWith = (multipliers: Partial<Multipliers> = {}, rows: readonly RatingRow[] = [row]) =>
-  ratingTable(rows, { basis: 'net', blowerPower: 300, multipliers: { ...noMultipliers, ...multipliers } });
-const step = (cause: DerateCause, table = tableWith(), conditions: object = {}, installation: object = {}) => {
-  const found = expectedCapacity(table, { ...at, ...conditions }, { blowerPower: 450, ...installation }).derates.find(
-    (derate) => derate.cause === cause,
-  );
-  if (!found) throw new Error(`no step ${cause}`);
-  return found;
-};
+import { at, flow, row, step, tableWith } from './oneRowTable.ts';
 
 describe('the steps of an expectation', () => {
   test('join up from the nameplate to the total, whatever applies', () => {

@@ -1,8 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
-  foot,
-  fromFahrenheit,
   type LineRun,
   type LineSetInput,
   lineSet,
@@ -12,25 +10,8 @@ import {
   tonOfRefrigeration,
 } from '../../src/calc/index.ts';
 import { codeOf } from './codeOf.ts';
+import { nothing, split, withRun } from './lineRun.ts';
 
-const nothing = { factor: null, maximumLength: null, maximumLift: null };
-const run: LineRun = {
-  refrigerant: 'R-410A',
-  capacity: 3 * tonOfRefrigeration,
-  evaporating: fromFahrenheit(45),
-  superheat: 8,
-  liquidTemperature: fromFahrenheit(100),
-  subcooling: 5.5,
-  vaporTube: '3/4',
-  ratedVaporTube: '3/4',
-  liquidTube: '3/8',
-  length: 100 * foot,
-  ratedLength: ratedLineLength,
-  fittings: 0,
-  lift: 0,
-};
-const split: LineSetInput = { equipment: 'split', metering: 'indoors', maker: nothing, run };
-const withRun = (changes: Partial<LineRun>): LineSetInput => ({ ...split, run: { ...run, ...changes } });
 const factorOf = (input: LineSetInput) => lineSet(input).factor?.factor ?? Number.NaN;
 
 describe('the factor of a line set', () => {

@@ -3,36 +3,15 @@ import { describe, expect, test } from 'vitest';
 import {
   CalcError,
   fahrenheitDegree,
-  foot,
-  fromFahrenheit,
   insideDiameter,
   type LineRun,
   type LineSetInput,
   lineSet,
   type MakersLineLimits,
-  ratedLineLength,
   type Step,
-  tonOfRefrigeration,
 } from '../../src/calc/index.ts';
+import { nothing, run, split, withRun } from './lineRun.ts';
 
-const nothing: MakersLineLimits = { factor: null, maximumLength: null, maximumLift: null };
-const run: LineRun = {
-  refrigerant: 'R-410A',
-  capacity: 3 * tonOfRefrigeration,
-  evaporating: fromFahrenheit(45),
-  superheat: 8,
-  liquidTemperature: fromFahrenheit(100),
-  subcooling: 5.5,
-  vaporTube: '3/4',
-  ratedVaporTube: '3/4',
-  liquidTube: '3/8',
-  length: 100 * foot,
-  ratedLength: ratedLineLength,
-  fittings: 0,
-  lift: 0,
-};
-const split: LineSetInput = { equipment: 'split', metering: 'indoors', maker: nothing, run };
-const withRun = (changes: Partial<LineRun>): LineSetInput => ({ ...split, run: { ...run, ...changes } });
 const withMaker = (changes: Partial<MakersLineLimits>, more: Partial<LineSetInput> = {}): LineSetInput => ({
   ...split,
   ...more,

@@ -1,7 +1,21 @@
 /** What is typed stays on the device: through a reload, a closed page, a page that dies, and two pages at once. */
 import type { Page } from 'playwright-core';
 import { expect, inject, test } from 'vitest';
-import { bar, field, fill, fillJob, go, keptText, openAll, readings, ready, sheet, step, useSite } from './support.ts';
+import {
+  bar,
+  field,
+  fill,
+  fillJob,
+  go,
+  holdScripts,
+  keptText,
+  openAll,
+  readings,
+  ready,
+  sheet,
+  step,
+  useSite,
+} from './support.ts';
 
 const { blank, open } = useSite();
 
@@ -113,14 +127,7 @@ test('two pages that were opened before anything was typed are one job too', asy
 
 test('what is typed before the scripts of the page have come is not lost', async () => {
   const { page } = await blank({ viewport: { width: 390, height: 844 } });
-  let release = () => {};
-  const held = new Promise<void>((resolve) => {
-    release = resolve;
-  });
-  await page.route('**/_astro/*.js', async (route) => {
-    await held;
-    await route.continue();
-  });
+  const release = await holdScripts(page);
   await page.goto(inject('url') + sheet, { waitUntil: 'commit' });
   await field(page, 'entering.dryBulb').click();
   await page.keyboard.type('75');

@@ -75,6 +75,19 @@ interface Traced {
   readonly tdur?: number;
 }
 
+/** Keeps the scripts of a page back until they are released. */
+export async function holdScripts(page: Page): Promise<() => void> {
+  let release = () => {};
+  const held = new Promise<void>((resolve) => {
+    release = resolve;
+  });
+  await page.route('**/_astro/*.js', async (route) => {
+    await held;
+    await route.continue();
+  });
+  return release;
+}
+
 /**
  * The work of the longest task while a page comes alive, ms of its thread on the processor, as the least of five loads: time
  * in which the machine does other things does not count. One browser keeps one such record at a time, so these tests share a

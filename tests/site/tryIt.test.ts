@@ -1,6 +1,6 @@
 /** A picture of an article that is moved by its sliders, and leaves nothing behind. */
 import { expect, inject, test } from 'vitest';
-import { phone, plain, stored, useSite } from './support.ts';
+import { holdScripts, phone, plain, stored, useSite } from './support.ts';
 
 const { blank, open } = useSite();
 
@@ -25,14 +25,7 @@ test('keys on a slider move the picture, its sentence and its table; a box to ti
 
 test('what was moved and ticked before the scripts of the page have come stays where it is', async () => {
   const { page } = await blank(phone);
-  let release = () => {};
-  const held = new Promise<void>((resolve) => {
-    release = resolve;
-  });
-  await page.route('**/_astro/*.js', async (route) => {
-    await held;
-    await route.continue();
-  });
+  const release = await holdScripts(page);
   await page.goto(`${inject('url')}method/how-sure/`, { waitUntil: 'commit' });
   const picture = page.locator('.try-it');
   await picture.getByRole('slider', { name: 'The airflow is good to' }).focus();

@@ -15,7 +15,7 @@ import {
   type GrilleVane,
   type Traverse,
 } from '../../../src/calc/index.ts';
-import { expectCauses, fanTable, reaching, rectangle, standardAir } from './support.ts';
+import { expectCauses, reaching, fanReading as reading, rectangle, standardAir } from './support.ts';
 
 describe('a traverse', () => {
   const even = (value: number) => Array.from({ length: 5 }, () => new Array<number>(5).fill(value));
@@ -63,15 +63,6 @@ describe('a traverse', () => {
 });
 
 describe('a fan table', () => {
-  const reading: FanTableReading = {
-    table: fanTable,
-    column: 0,
-    motor: 'fixedSpeed',
-    supplyStatic: 50,
-    returnStatic: -50,
-    pressure: 101_325,
-    air: standardAir,
-  };
   const flow = (pascals: number, change: Partial<FanTableReading> = {}) =>
     airflowFromFanTable({ ...reading, supplyStatic: pascals - 50, ...change }).volumeFlow;
 

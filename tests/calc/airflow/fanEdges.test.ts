@@ -1,17 +1,7 @@
 /** Tables of blowers that cannot be read, motors that are not what their column looks like, and ducts at the ends of a curve. */
 import { describe, expect, test } from 'vitest';
 import { airflowFromFanTable, ductSystem, type FanTable, type FanTableReading } from '../../../src/calc/index.ts';
-import { errorOf, fanTable, standardAir } from './support.ts';
-
-const reading: FanTableReading = {
-  table: fanTable,
-  column: 0,
-  motor: 'fixedSpeed',
-  supplyStatic: 50,
-  returnStatic: -50,
-  pressure: 101_325,
-  air: standardAir,
-};
+import { errorOf, fanTable, fanReading as reading } from './support.ts';
 
 describe('a fan table is refused', () => {
   test.each<[string, Partial<FanTable>, readonly [string, string]]>([

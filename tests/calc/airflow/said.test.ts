@@ -14,20 +14,10 @@ import {
   type FanTable,
   inchOfWater,
   standardAirDensity,
-  type Traverse,
   tonOfRefrigeration,
 } from '../../../src/calc/index.ts';
+import { pitot } from './pitotTraverse.ts';
 import { said, standardAir } from './support.ts';
-
-const section = { shape: 'rectangular', width: 0.5, height: 0.4 } as const;
-const even = (value: number | null) => Array.from({ length: 5 }, () => new Array<number | null>(5).fill(value));
-const pitot: Traverse = {
-  section,
-  instrument: 'pitot',
-  readings: even(12),
-  air: standardAir,
-  straight: { length: 10, after: 'other' },
-};
 
 describe('a fan table', () => {
   const rows = (...flows: readonly number[]): FanTable => ({

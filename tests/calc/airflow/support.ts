@@ -4,6 +4,7 @@ import {
   type AirThere,
   CalcError,
   type FanTable,
+  type FanTableReading,
   inchOfWater,
   type Step,
   standardAirDensity,
@@ -60,4 +61,15 @@ export const fanTable: FanTable = {
     { name: 'high', flows: [0.66, 0.62, 0.57, 0.5, null] },
     { name: 'constant', flows: [0.57, 0.572, 0.568, 0.566, 0.56] },
   ],
+};
+
+/** The first column of that table, read halfway between its first rows. */
+export const fanReading: FanTableReading = {
+  table: fanTable,
+  column: 0,
+  motor: 'fixedSpeed',
+  supplyStatic: 50,
+  returnStatic: -50,
+  pressure: 101_325,
+  air: standardAir,
 };

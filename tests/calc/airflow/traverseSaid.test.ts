@@ -1,17 +1,8 @@
 /** What is said of a traverse: on either side of each mark, and with the figures that a sentence about it needs. */
 import { describe, expect, test } from 'vitest';
-import { airflowFromTraverse, footPerMinute, standardAirDensity, type Traverse } from '../../../src/calc/index.ts';
-import { errorOf, said, standardAir, stepsOf } from './support.ts';
-
-const section = { shape: 'rectangular', width: 0.5, height: 0.4 } as const;
-const even = (value: number | null) => Array.from({ length: 5 }, () => new Array<number | null>(5).fill(value));
-const pitot: Traverse = {
-  section,
-  instrument: 'pitot',
-  readings: even(12),
-  air: standardAir,
-  straight: { length: 10, after: 'other' },
-};
+import { airflowFromTraverse, footPerMinute, standardAirDensity } from '../../../src/calc/index.ts';
+import { even, pitot } from './pitotTraverse.ts';
+import { errorOf, said, stepsOf } from './support.ts';
 
 describe('a traverse', () => {
   // A circle of 0.2 m² is 0.504627 m wide.

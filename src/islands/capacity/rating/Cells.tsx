@@ -9,10 +9,7 @@ import { ratingStep } from '~/words/en/steps.ts';
 import { inUnit, leave, touch, typing } from '../../fields.ts';
 import { edit, job, system } from '../../store.ts';
 import { cellName, cellProblem } from '../cellProblem.ts';
-import { more } from './more.ts';
-
-/** Whether each cell takes a sensible figure below its total. */
-export const hasBoth = () => job.value.chosen['rating.withSensible'] === 'yes';
+import { hasBoth, more } from './more.ts';
 
 /** One side of the grid: its heads, and where the reading lies between them. */
 interface Side {

@@ -13,9 +13,9 @@ import { QuantityField } from '../../QuantityField.tsx';
 import { capacityText } from '../../show.ts';
 import { assessment, job } from '../../store.ts';
 import { readyGrid } from '../cells.ts';
-import { Cells, hasBoth } from './Cells.tsx';
+import { Cells } from './Cells.tsx';
 import { isEqual } from './isEqual.ts';
-import { drawn, more } from './more.ts';
+import { drawn, hasBoth, more, useSettled } from './more.ts';
 import { photo } from './photo.ts';
 import { SeriesField } from './SeriesField.tsx';
 
@@ -81,7 +81,7 @@ function Block({ grid: here, block }: { grid: Grid; block: number }) {
 /** How the last figure was read, and what the system should make. */
 function Understood({ grid: here }: { grid: Grid }) {
   // Where the question stands below, its answer is not said twice.
-  const settled = useMemo(() => job.value.chosen['rating.basis'] !== undefined, [job.value.id]);
+  const settled = useSettled();
   if (typing.value?.startsWith('cell')) return <Echo>{''}</Echo>;
   const { expected } = assessment.value;
   const last = here.cells.findLast(({ read }) => read.state === 'read' && !read.plain);

@@ -1,4 +1,4 @@
-import { useEffect, useLayoutEffect, useMemo } from 'preact/hooks';
+import { useEffect, useLayoutEffect } from 'preact/hooks';
 import { usesSheet } from '~/job/usesSheet.ts';
 import { figureWords } from '~/words/en/figures.ts';
 import { quantityWords } from '~/words/en/quantities.ts';
@@ -9,7 +9,7 @@ import { QuantityField } from '../../QuantityField.tsx';
 import { job } from '../../store.ts';
 import { grid, isGeneric, readyGrid } from '../cells.ts';
 import { isEqual } from './isEqual.ts';
-import { isRoomy, more } from './more.ts';
+import { hasBoth, isRoomy, more, useSettled } from './more.ts';
 import { PrintedRating } from './PrintedRating.tsx';
 import { PanelTools } from './RatingTools.tsx';
 import { SeriesField } from './SeriesField.tsx';
@@ -42,7 +42,7 @@ export function MorePanel() {
 /** Where it stands in place of the figures, one of its parts is open at a time. */
 function Panel({ lacking }: { lacking: boolean }) {
   // What was answered before is asked again here alone.
-  const settled = useMemo(() => job.value.chosen['rating.basis'] !== undefined, [job.value.id]);
+  const settled = useSettled();
   const generic = isGeneric.value;
   const hasHeads = !generic && !usesSheet(job.value);
   const atHeads = hasHeads && (lacking || more.value !== 'any');
@@ -51,7 +51,7 @@ function Panel({ lacking }: { lacking: boolean }) {
     <div class="heads">
       <Part {...part} name={figureWords.shape} first={!atHeads}>
         <PanelTools />
-        {hasHeads && job.value.chosen['rating.withSensible'] === 'yes' && <QuantityField of="rating.enteringDryBulb" />}
+        {hasHeads && hasBoth() && <QuantityField of="rating.enteringDryBulb" />}
         {!generic && !isRoomy.value && <WholeTable />}
       </Part>
       {hasHeads && (

@@ -5,22 +5,19 @@ import { href } from '~/parts/href.ts';
 import { figureWords } from '~/words/en/figures.ts';
 import { edit, interpreted, job } from '../../store.ts';
 import { isGeneric, readyGrid } from '../cells.ts';
-import { isRoomy, more } from './more.ts';
+import { isAside, more } from './more.ts';
 import { hold, photo } from './photo.ts';
-
-/** Whether the panel stands in place of the figures. */
-const isAside = () => more.value !== null && !isRoomy.value;
 
 /** What changes the figures leads back to them. */
 function showFigures(): void {
-  if (isAside()) more.value = null;
+  if (isAside.value) more.value = null;
 }
 
 /** The keys at the foot of step 5: one row on a phone. What is needed now and then stands in the panel. */
 export function RatingTools() {
   return (
     <>
-      {!isGeneric.value && !usesSheet(job.value) && readyGrid.value && !isAside() && <PhotoKey />}
+      {!isGeneric.value && !usesSheet(job.value) && readyGrid.value && !isAside.value && <PhotoKey />}
       <button
         type="button"
         class="plain-button"
@@ -29,7 +26,7 @@ export function RatingTools() {
           more.value = more.value === null ? 'any' : null;
         }}
       >
-        {more.value === null ? figureWords.more : isAside() ? figureWords.back : figureWords.less}
+        {more.value === null ? figureWords.more : isAside.value ? figureWords.back : figureWords.less}
       </button>
     </>
   );

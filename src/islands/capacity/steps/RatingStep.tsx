@@ -1,4 +1,4 @@
-import { useEffect, useMemo } from 'preact/hooks';
+import { useEffect } from 'preact/hooks';
 import { usesSheet } from '~/job/usesSheet.ts';
 import { quantityWords } from '~/words/en/quantities.ts';
 import { ratingStep } from '~/words/en/steps.ts';
@@ -9,7 +9,7 @@ import { assessment, edit, expectedHalf, interpreted, job, loaded } from '../../
 import { grid, isGeneric } from '../cells.ts';
 import { capacitySteps, needText } from '../model.ts';
 import { Remarks } from '../Remarks.tsx';
-import { drawn, isRoomy, more } from '../rating/more.ts';
+import { drawn, isAside, useSettled } from '../rating/more.ts';
 import { StepFrame } from '../StepFrame.tsx';
 
 const fetchLate = () => import('../rating/late.ts');
@@ -36,8 +36,8 @@ export function RatingStep() {
     if (half) void fetchLate();
   }, [half]);
   // What was answered before stands in the line of the step; it is asked again behind “More, or no table”.
-  const settled = useMemo(() => job.value.chosen['rating.basis'] !== undefined, [job.value.id]);
-  const aside = more.value !== null && !isRoomy.value;
+  const settled = useSettled();
+  const aside = isAside.value;
   // Of a kept job the figures are still to come: nothing below the first fields is seen to move.
   const hasCells = !generic && !sheet && job.value.tables.rating !== undefined;
   const awaits = !loaded.value || (hasCells && !drawn.value && grid.value?.state !== 'waiting');
